@@ -1,0 +1,27 @@
+import type { Catalogue } from '#model/catalogue.ts';
+import type { PublishedPhotograph } from '#model/published-photograph.ts';
+
+/** What the pages are made from; built once, before the pages. */
+export interface Site {
+  readonly catalogue: Catalogue;
+  /** By path relative to the collection, as in `catalogue.photographs`; one that doesn't open isn't here. */
+  readonly photographs: ReadonlyMap<string, PublishedPhotograph>;
+  /** Where the site stands on its host: `/` or `/sub/`, always with both slashes. */
+  readonly base: string;
+}
+
+/** The builder bundles the pages, so they have their own copy of every module: only the global object is shared. */
+const KEY = Symbol.for('tailout.site');
+const shared = globalThis as unknown as Record<symbol, Site | undefined>;
+
+/** The site being built. Throws when asked before the builder has handed one over. */
+export function site(): Site {
+  const given = shared[KEY];
+  if (given === undefined) throw new Error('fault: a page asked for the site before it was handed over');
+  return given;
+}
+
+/** Called by the builder around a build; `undefined` lets the catalogue go. */
+export function handOver(given: Site | undefined): void {
+  shared[KEY] = given;
+}
