@@ -1,0 +1,68 @@
+import type { Day } from '#model/dates.ts';
+import type { Edition } from '#model/edition.ts';
+import type { Entries } from '#model/entries.ts';
+import type { Finding } from '#model/finding.ts';
+import type { Lineage } from '#model/lineage.ts';
+import type { Person } from '#model/person-entry.ts';
+import type { Playing } from '#model/playing.ts';
+import type { Reel } from '#model/reel.ts';
+import type { Stock } from '#model/stock.ts';
+import type { StoragePlace } from '#model/storage-place.ts';
+
+/** What was worked out before the checks run; a part that is missing keeps the checks that read it silent. */
+export interface Assessed {
+  /** By reel id. */
+  readonly findings?: ReadonlyMap<string, readonly Finding[]>;
+  /** By reel id. */
+  readonly playing?: ReadonlyMap<string, Playing>;
+}
+
+/** Everything that facts are gathered from, indexed once. */
+export interface CheckContext {
+  readonly entries: Entries;
+  readonly lineage: Lineage;
+  readonly today: Day;
+  readonly assessed: Assessed;
+  readonly reels: ReadonlyMap<string, Reel>;
+  readonly editions: ReadonlyMap<string, Edition>;
+  readonly stocks: ReadonlyMap<string, Stock>;
+  readonly places: ReadonlyMap<string, StoragePlace>;
+  readonly people: ReadonlyMap<string, Person>;
+  /** Reels by the name of their set, in order of id. */
+  readonly sets: ReadonlyMap<string, readonly Reel[]>;
+  /** Reels by the edition they name, in order of id. */
+  readonly reelsOfEdition: ReadonlyMap<string, readonly Reel[]>;
+}
+
+export function checkContext(entries: Entries, lineage: Lineage, today: Day, assessed: Assessed): CheckContext {
+  return {
+    entries,
+    lineage,
+    today,
+    assessed,
+    reels: byId(entries.reels),
+    editions: byId(entries.editions),
+    stocks: byId(entries.stocks),
+    places: byId(entries.places),
+    people: byId(entries.people),
+    sets: grouped(entries.reels, (reel) => (reel.set?.is === 'known' ? [reel.set.value] : [])),
+    reelsOfEdition: grouped(entries.reels, (reel) =>
+      reel.editions?.is === 'known' ? reel.editions.value.map((edition) => edition.value) : [],
+    ),
+  };
+}
+
+const byId = <T extends { readonly id: string }>(entries: readonly T[]): ReadonlyMap<string, T> =>
+  new Map(entries.map((entry) => [entry.id, entry]));
+
+function grouped(reels: readonly Reel[], namesOf: (reel: Reel) => readonly string[]): ReadonlyMap<string, Reel[]> {
+  const groups = new Map<string, Reel[]>();
+  for (const reel of reels) {
+    for (const name of new Set(namesOf(reel))) {
+      const group = groups.get(name);
+      if (group === undefined) groups.set(name, [reel]);
+      else group.push(reel);
+    }
+  }
+  return groups;
+}

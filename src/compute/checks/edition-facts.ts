@@ -1,0 +1,16 @@
+import type { Edition } from '#model/edition.ts';
+import { itemsOf } from '#model/fact.ts';
+import type { CheckContext } from './context.ts';
+
+/** Facts about one edition. */
+export const EDITION_FACTS = {
+  edition: (edition: Edition) => edition,
+  today: (_edition: Edition, context: CheckContext) => context.today,
+  /** The reels that name it, in order of id; empty when none does. */
+  reels: (edition: Edition, context: CheckContext) => context.reelsOfEdition.get(edition.id) ?? [],
+  /** The editions that it reissues, as far as they have entries. */
+  reissueOf: (edition: Edition, context: CheckContext) =>
+    itemsOf(edition.reissueOf).flatMap((earlier) => context.editions.get(earlier.value) ?? []),
+  sides: (edition: Edition) => (edition.sides?.is === 'known' ? edition.sides.value : undefined),
+  madeAs: (edition: Edition) => (edition.madeAs?.is === 'known' ? edition.madeAs : undefined),
+};
