@@ -1,0 +1,48 @@
+import { resolve } from 'node:path';
+import { FAULT, type Io, UsageError, USED_WRONGLY } from './io.ts';
+
+type Command = (args: readonly string[], io: Io) => Promise<number>;
+
+/** Each command is loaded when it is asked for, so that `check` never waits for the site's builder. */
+const COMMANDS: Record<string, () => Promise<Command>> = {
+  bench: async () => (await import('./bench.ts')).bench,
+  build: async () => (await import('./build.ts')).build,
+  check: async () => (await import('./check.ts')).check,
+  find: async () => (await import('./find.ts')).find,
+  reckon: async () => (await import('./reckon.ts')).reckon,
+  start: async () => (await import('./start.ts')).start,
+};
+
+/** Runs one command for this process and gives its exit code; a fault prints a stack and where to report it. */
+export async function runCommand(name: string, args: readonly string[]): Promise<number> {
+  const io = processIo();
+  const load = COMMANDS[name];
+  if (load === undefined) {
+    io.err(`There is no command "${name}". There are: ${Object.keys(COMMANDS).join(', ')}.\n`);
+    return USED_WRONGLY;
+  }
+  try {
+    return await (await load())(args, io);
+  } catch (error) {
+    if (error instanceof UsageError) {
+      io.err(`${error.message}\n`);
+      return USED_WRONGLY;
+    }
+    io.err(`A fault of the program's own. Your entries are as they were.\n${stackOf(error)}\n`);
+    io.err('Please report it with the lines above; DEVELOPERS.md says where.\n');
+    return FAULT;
+  }
+}
+
+function processIo(): Io {
+  return {
+    out: (text) => process.stdout.write(text),
+    err: (text) => process.stderr.write(text),
+    cwd: resolve(process.env['INIT_CWD'] ?? process.cwd()),
+    now: new Date(),
+    env: process.env,
+    terminal: process.stderr.isTTY === true,
+  };
+}
+
+const stackOf = (error: unknown) => (error instanceof Error ? (error.stack ?? error.message) : String(error));

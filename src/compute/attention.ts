@@ -1,0 +1,44 @@
+import type { Attention, ReelSheet } from '#model/catalogue.ts';
+import { byText, type Diagnostic } from '#model/diagnostic.ts';
+
+/** Codes whose cost is the tape itself; they come before what only disagrees. */
+const RISK_AREAS = new Set(['bake', 'condition', 'climate', 'stock']);
+
+/** What needs attention first among held reels: unaccepted warnings and at-risk findings; risk to the tape first,
+ * then by reel and code. */
+export function gatherAttention(sheets: readonly ReelSheet[]): readonly Attention[] {
+  const lines: Attention[] = [];
+  for (const sheet of sheets) {
+    const status = sheet.reel.status.value;
+    if (status !== 'held' && status !== 'lent') continue;
+    lines.push(...warningsOf(sheet), ...risksOf(sheet));
+  }
+  return lines.sort(
+    (a, b) => Number(b.risk) - Number(a.risk) || byText(a.reel, b.reel) || byText(a.code, b.code) || byText(a.message, b.message),
+  );
+}
+
+function warningsOf(sheet: ReelSheet): Attention[] {
+  return sheet.problems
+    .filter((problem) => problem.severity === 'warning' && problem.place.file === sheet.reel.file)
+    .map((problem) => attentionOf(problem, sheet.reel.id));
+}
+
+function attentionOf(problem: Diagnostic, reel: string): Attention {
+  const risk = RISK_AREAS.has(problem.code.split('/')[0] ?? '');
+  return { code: problem.code, reel, message: problem.message, action: problem.action, risk };
+}
+
+/** A risk that a warning already tells under the rule's own code is not told twice. */
+function risksOf(sheet: ReelSheet): Attention[] {
+  const told = new Set(sheet.problems.filter((problem) => problem.severity === 'warning').map((problem) => problem.code));
+  return sheet.findings
+    .filter((finding) => finding.outcome === 'at-risk' && !told.has(`condition/${finding.rule}`))
+    .map((finding) => ({
+      code: `condition/${finding.rule}`,
+      reel: sheet.reel.id,
+      message: finding.because,
+      action: finding.action,
+      risk: true,
+    }));
+}
