@@ -1,4 +1,13 @@
-import { inches, inMillimetres, type Measure, metres, micrometres, type Millimetres, millimetres, mils } from '#model/units.ts';
+import {
+  inches,
+  inMillimetres,
+  type Measure,
+  type Millimetres,
+  metres,
+  micrometres,
+  millimetres,
+  mils,
+} from '#model/units.ts';
 import { parseMeasure, type UnitTable } from './measure.ts';
 import type { Parsed } from './parsed.ts';
 

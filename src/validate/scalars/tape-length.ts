@@ -1,4 +1,4 @@
-import { feet, metres, type Millimetres } from '#model/units.ts';
+import { feet, type Millimetres, metres } from '#model/units.ts';
 import { parseQuantity, type UnitTable } from './measure.ts';
 import type { Parsed } from './parsed.ts';
 
