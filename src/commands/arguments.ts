@@ -1,6 +1,6 @@
-import { type Day, day } from '#model/dates.ts';
 import { resolve } from 'node:path';
-import { parseArgs, type ParseArgsOptionsConfig } from 'node:util';
+import { type ParseArgsOptionsConfig, parseArgs } from 'node:util';
+import { type Day, day } from '#model/dates.ts';
 import { type Io, UsageError } from './io.ts';
 
 /** The options that every command takes. */

@@ -1,5 +1,5 @@
 import { resolve } from 'node:path';
-import { FAULT, type Io, UsageError, USED_WRONGLY } from './io.ts';
+import { FAULT, type Io, USED_WRONGLY, UsageError } from './io.ts';
 
 type Command = (args: readonly string[], io: Io) => Promise<number>;
 

@@ -21,7 +21,10 @@ export function partAccepted(
   return { open, accepted };
 }
 
-function reasonFor(problem: Diagnostic, byFile: ReadonlyMap<string, readonly AcceptedCode[]>): AcceptedCode | undefined {
+function reasonFor(
+  problem: Diagnostic,
+  byFile: ReadonlyMap<string, readonly AcceptedCode[]>,
+): AcceptedCode | undefined {
   const files = [problem.place.file, ...problem.related.map((related) => related.place.file)];
   for (const file of files) {
     const reason = byFile.get(file)?.find((one) => one.code.value === problem.code);

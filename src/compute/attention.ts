@@ -14,7 +14,11 @@ export function gatherAttention(sheets: readonly ReelSheet[]): readonly Attentio
     lines.push(...warningsOf(sheet), ...risksOf(sheet));
   }
   return lines.sort(
-    (a, b) => Number(b.risk) - Number(a.risk) || byText(a.reel, b.reel) || byText(a.code, b.code) || byText(a.message, b.message),
+    (a, b) =>
+      Number(b.risk) - Number(a.risk) ||
+      byText(a.reel, b.reel) ||
+      byText(a.code, b.code) ||
+      byText(a.message, b.message),
   );
 }
 
@@ -31,7 +35,9 @@ function attentionOf(problem: Diagnostic, reel: string): Attention {
 
 /** A risk that a warning already tells under the rule's own code is not told twice. */
 function risksOf(sheet: ReelSheet): Attention[] {
-  const told = new Set(sheet.problems.filter((problem) => problem.severity === 'warning').map((problem) => problem.code));
+  const told = new Set(
+    sheet.problems.filter((problem) => problem.severity === 'warning').map((problem) => problem.code),
+  );
   return sheet.findings
     .filter((finding) => finding.outcome === 'at-risk' && !told.has(`condition/${finding.rule}`))
     .map((finding) => ({

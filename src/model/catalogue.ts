@@ -1,4 +1,5 @@
 import type { Accepted, Diagnostic } from './diagnostic.ts';
+import type { ClimateSummary } from './climate.ts';
 import type { Day } from './dates.ts';
 import type { Entries } from './entries.ts';
 import type { Finding } from './finding.ts';
@@ -45,4 +46,6 @@ export interface Catalogue {
   readonly accepted: readonly Accepted[];
   readonly attention: readonly Attention[];
   readonly photographs: ReadonlyMap<string, PhotographFact>;
+  /** By places/ id; a place without a log has none. */
+  readonly climate: ReadonlyMap<string, ClimateSummary>;
 }
