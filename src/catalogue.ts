@@ -2,6 +2,7 @@ import { partAccepted } from '#compute/accepted.ts';
 import { gatherAttention } from '#compute/attention.ts';
 import { runChecks } from '#compute/checks/run.ts';
 import { assessCondition } from '#compute/condition/assess.ts';
+import { numbersOf } from '#compute/identifiers/numbers-of.ts';
 import { traceLineage } from '#compute/lineage/graph.ts';
 import { missingFacts } from '#compute/missing.ts';
 import { matchMachines } from '#compute/playback/machines.ts';
@@ -39,6 +40,7 @@ export function buildCatalogue({ files, photographs, climate, climateProblems, t
   const problems = problemsByReel(open, entries.reels);
   const reels = entries.reels.map((reel) => ({
     reel,
+    numbers: numbersOf(reel),
     worked: worked.get(reel.id) ?? [],
     findings: findings.get(reel.id) ?? [],
     playing: playing.get(reel.id) ?? { verdicts: [], needs: [] },

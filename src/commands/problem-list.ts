@@ -19,9 +19,10 @@ export function problemText(problem: Diagnostic): string {
 
 const indent = (text: string) => text.split('\n').join('\n            ');
 
-/** Text of an entry goes to the terminal without its control characters: an escape sequence there could rewrite lines. */
+/** Text of an entry goes to the terminal without control and direction characters: an escape sequence could rewrite
+ * lines that stand above it. */
 const plain = (text: string) =>
-  text.replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '\ufffd');
+  text.replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, (one) => (one === '\n' || one === '\t' ? one : '\ufffd'));
 
 export interface Counts {
   readonly error: number;

@@ -1,9 +1,10 @@
-import type { Accepted, Diagnostic } from './diagnostic.ts';
 import type { ClimateSummary } from './climate.ts';
 import type { Day } from './dates.ts';
+import type { Accepted, Diagnostic } from './diagnostic.ts';
 import type { Entries } from './entries.ts';
 import type { Finding } from './finding.ts';
 import type { Lineage, ReelLineage } from './lineage.ts';
+import type { NumberSeen } from './number-seen.ts';
 import type { Playing } from './playing.ts';
 import type { Reel } from './reel.ts';
 import type { Worked } from './worked.ts';
@@ -11,6 +12,7 @@ import type { Worked } from './worked.ts';
 /** What the program says of one reel, beside what its entry says. */
 export interface ReelSheet {
   readonly reel: Reel;
+  readonly numbers: readonly NumberSeen[];
   readonly worked: readonly Worked[];
   readonly findings: readonly Finding[];
   readonly playing: Playing;

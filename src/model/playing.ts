@@ -5,7 +5,16 @@ export type Verdict = (typeof VERDICTS)[number];
 
 /** One respect in which a machine fits a tape or doesn't. */
 export interface PlayingReason {
-  readonly of: 'width' | 'tracks' | 'direction' | 'speed' | 'equalisation' | 'size' | 'carrier' | 'noise reduction' | 'state';
+  readonly of:
+    | 'width'
+    | 'tracks'
+    | 'direction'
+    | 'speed'
+    | 'equalisation'
+    | 'size'
+    | 'carrier'
+    | 'noise reduction'
+    | 'state';
   readonly verdict: Verdict;
   readonly needs: string;
   readonly has: readonly string[];

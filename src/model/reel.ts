@@ -7,11 +7,11 @@ import type { Place } from './place.ts';
 import type { Region } from './region.ts';
 import type {
   Celsius,
+  Hertz,
   Measure,
   Millimetres,
   MillimetresPerSecond,
   NanowebersPerMetre,
-  Hertz,
   Seconds,
 } from './units.ts';
 import type {
