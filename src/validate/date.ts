@@ -1,7 +1,7 @@
 import { type Day, day, type PartialDate } from '#model/dates.ts';
 import { type Bounds, boundsOf, type Component } from './date-bounds.ts';
 import { refuseDate, refuseSpan } from './date-refusal.ts';
-import { type Parsed, parsed, } from './scalars/parsed.ts';
+import { type Parsed, parsed } from './scalars/parsed.ts';
 
 /** A year, a month, a day or a season, with unread figures as X, and `?`, `~` or `%` before or behind a part.
  * Source: ISO 8601-2:2019 (EDTF), levels 0 to 2, four-figure years. */
@@ -75,8 +75,6 @@ function parseInterval(text: string, from: string, until: string): Parsed<Partia
 
 const endOf = (text: string): Parsed<PartialDate> | undefined =>
   text === '' || text === '..' ? undefined : parseOne(text);
-
-});
 
 const reversed = (earliest: Day | null, latest: Day | null) =>
   earliest !== null && latest !== null && latest < earliest;
