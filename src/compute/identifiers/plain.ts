@@ -1,10 +1,12 @@
 /** Letters of other scripts that have the very shape of a Latin capital, so that a label can't tell them apart.
- *  Key: the Latin letter. Source: Unicode UTS #39, confusables.txt; its rows with a Cyrillic or Greek capital. */
+ *  Key: the Latin letter. Source: Unicode UTS #39, confusables.txt; its rows with a Cyrillic or Greek capital. The lunate
+ *  sigma isn't among them: NFKC makes it a Σ first. */
 const SAME_SHAPE: Readonly<Record<string, string>> = {
   A: 'ΑА',
   B: 'ΒВ',
-  C: 'ϹС',
+  C: 'С',
   E: 'ΕЕ',
+  F: 'Ϝ',
   G: 'Ԍ',
   H: 'ΗН',
   I: 'ΙІӀ',
