@@ -83,8 +83,9 @@ export async function makeZoom(
   const making = join(folder, 'zoom');
   await source().jpeg(TILE_JPEG).tile({ size: TILE, layout: 'iiif3' }).toFile(making);
   const said = JSON.parse(await readFile(join(making, 'info.json'), 'utf8')) as TileFacts;
-  // It names an address that isn't known here; an export that knows one writes its own.
+  // It names an address that isn't known here; an export that knows one writes its own. The other holds the clock.
   await rm(join(making, 'info.json'));
+  await rm(join(folder, 'vips-properties.xml'), { force: true });
   const [smallest = ''] = await readdir(join(making, 'full'));
   const [smallWidth = 0, smallHeight = 0] = smallest.split(',').map(Number);
   const largest = sizes.at(-1);
