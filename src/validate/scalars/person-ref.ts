@@ -1,5 +1,5 @@
+import { isId } from '#model/entry-id.ts';
 import type { PersonRef } from '#model/person.ts';
-import { isId } from './id.ts';
 import { type Parsed, parsed, refused } from './parsed.ts';
 
 const INITIALS = /^(?:\p{Lu}\.){1,6}$/u;

@@ -1,0 +1,103 @@
+import { type Dirent, readdirSync, realpathSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Diagnostic } from '#model/diagnostic.ts';
+import { byText } from '#model/diagnostic.ts';
+import { isEntryKind } from './address.ts';
+import { linkProblem, notPlain, strayFolder, unlistable } from './collection-problems.ts';
+import { readSource } from './read-source.ts';
+import type { SourceFile } from './source-file.ts';
+
+/** A collection as it lies on disk: the text of its entries, read once, and the paths of what lies beside them. */
+export interface CollectionFiles {
+  /** Sorted by path. */
+  readonly files: readonly SourceFile[];
+  /** Photographs, relative to the collection, sorted; not opened. */
+  readonly images: readonly string[];
+  /** Climate logs (.csv), likewise. */
+  readonly logs: readonly string[];
+  readonly problems: readonly Diagnostic[];
+}
+
+/** The folder asked for isn't there. The command line is wrong, not an entry. */
+export class NoCollection extends Error {}
+
+const IMAGE = /\.(?:jpe?g|png|webp|tiff?|avif|heic|heif|gif)$/iu;
+/** Folders within an entry's own folder are looked into; a chain of them longer than this is no collection's. */
+const DEEPEST = 6;
+
+/** Reads every entry under a folder. Links that lead out, special files, files over the limit and files that vanish
+ * while it reads become problems; none of them hides another file.
+ * @throws {NoCollection} when there is no such folder. */
+export function readCollection(dir: string): CollectionFiles {
+  const reader = new Reader(realFolder(dir));
+  reader.folder('', 0);
+  const { files, images, logs, problems } = reader;
+  files.sort((a, b) => byText(a.path, b.path));
+  return { files, images: images.sort(byText), logs: logs.sort(byText), problems };
+}
+
+function realFolder(dir: string): string {
+  try {
+    if (statSync(dir).isDirectory()) return realpathSync(dir);
+  } catch {
+    // Answered below: whatever kept it from being looked at, there is no folder to read.
+  }
+  throw new NoCollection(`There is no folder ${dir} to read a collection from.`);
+}
+
+class Reader {
+  readonly files: SourceFile[] = [];
+  readonly images: string[] = [];
+  readonly logs: string[] = [];
+  readonly problems: Diagnostic[] = [];
+  readonly root: string;
+
+  constructor(root: string) {
+    this.root = root;
+  }
+
+  folder(path: string, depth: number): void {
+    let names: Dirent[];
+    try {
+      names = readdirSync(join(this.root, path), { withFileTypes: true });
+    } catch (error) {
+      this.problems.push(unlistable(path, error));
+      return;
+    }
+    for (const name of names.sort((a, b) => byText(a.name, b.name))) {
+      // Editors, version control and operating systems keep hidden files of their own.
+      if (!name.name.startsWith('.')) this.one(path === '' ? name.name : `${path}/${name.name}`, name, depth);
+    }
+  }
+
+  one(path: string, entry: Dirent, depth: number): void {
+    if (entry.isSymbolicLink()) this.link(path, depth);
+    else if (entry.isDirectory()) this.inner(path, depth);
+    else if (entry.isFile()) this.file(path, depth);
+    else this.problems.push(notPlain(path));
+  }
+
+  inner(path: string, depth: number): void {
+    if (depth === 0 && !isEntryKind(path)) this.problems.push(...strayFolder(this.root, path));
+    else if (depth < DEEPEST) this.folder(path, depth + 1);
+  }
+
+  link(path: string, depth: number): void {
+    const problem = linkProblem(this.root, path);
+    if (problem === undefined) this.file(path, depth);
+    else this.problems.push(problem);
+  }
+
+  /** A file at the top that is no entry (a README, say) is the owner's own affair; inside a kind's folder an .md is an entry. */
+  file(path: string, depth: number): void {
+    if (IMAGE.test(path)) {
+      if (depth > 0) this.images.push(path);
+    } else if (/\.csv$/iu.test(path)) {
+      if (depth > 0) this.logs.push(path);
+    } else if (path === 'collection.md' || (depth > 0 && /\.(?:md|markdown)$/iu.test(path))) {
+      const source = readSource(this.root, path);
+      if ('code' in source) this.problems.push(source);
+      else this.files.push(source);
+    }
+  }
+}
