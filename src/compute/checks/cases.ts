@@ -20,9 +20,14 @@ export interface CheckCase {
 }
 
 export interface CheckCases {
-  readonly check: Check;
+  readonly code: string;
+  readonly checks: readonly Check[];
   readonly cases: readonly CheckCase[];
 }
 
-/** The cases of a check: data only; tests/compute/cases.test.ts runs them through the whole program. */
-export const casesOf = (check: Check, cases: readonly CheckCase[]): CheckCases => ({ check, cases });
+/** The cases of a check, or of a small family under one code: data only; tests/compute/cases.test.ts runs them through
+ * the whole program. */
+export function casesOf(check: Check | readonly [Check, ...Check[]], cases: readonly CheckCase[]): CheckCases {
+  const checks: readonly [Check, ...Check[]] = 'code' in check ? [check] : check;
+  return { code: checks[0].code, checks, cases };
+}

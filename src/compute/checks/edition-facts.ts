@@ -1,5 +1,7 @@
 import type { Edition } from '#model/edition.ts';
 import { itemsOf } from '#model/fact.ts';
+import { sidesWithReels } from '../record-side/edition-sides.ts';
+import { roomOnSide } from '../record-side/over-side.ts';
 import type { CheckContext } from './context.ts';
 
 /** Facts about one edition. */
@@ -12,5 +14,10 @@ export const EDITION_FACTS = {
   reissueOf: (edition: Edition, context: CheckContext) =>
     itemsOf(edition.reissueOf).flatMap((earlier) => context.editions.get(earlier.value) ?? []),
   sides: (edition: Edition) => (edition.sides?.is === 'known' ? edition.sides.value : undefined),
+  /** Its sides, each with the reels that may have been cut for it. */
+  sidesWithReels: (edition: Edition, context: CheckContext) =>
+    sidesWithReels(edition, context.reelsOfEdition.get(edition.id) ?? [], context.reels),
+  /** The room on one of its sides, where its format is known. */
+  roomOnSide: (edition: Edition) => roomOnSide(edition),
   madeAs: (edition: Edition) => (edition.madeAs?.is === 'known' ? edition.madeAs : undefined),
 };

@@ -1,0 +1,137 @@
+import { clock, spanInWords } from '../figure/in-words.ts';
+import type { SummedContents } from './contents-sum.ts';
+import { type DigitReading, digitReadings } from './digit-readings.ts';
+
+/** One title's length is stated to the second, so each may be out by one. Common practice, no source. */
+const SLACK_PER_TITLE_S = 1;
+/** A gap between titles that a careful engineer leaves: whole seconds, no more than these. Common practice, no source. */
+const USUAL_GAPS_S = { least: 2, most: 6 };
+/** Leader between titles of which nothing is recorded may be this long before it calls for an explanation. */
+const LONGEST_GAP_S = 10;
+/** Sound put into the run-out is seconds long; a title is longer than a minute's half. Common practice, no source. */
+const LONGEST_RUN_OUT_S = 15;
+const SHORTEST_TITLE_S = 30;
+const LONGEST_TITLE_S = 900;
+
+/** Why a stated length and the listed contents differ. */
+export type Explanation =
+  | { readonly is: 'agrees' }
+  /** The gaps that the label denies would account for it, each of whole seconds. */
+  | { readonly is: 'gaps'; readonly eachS: number; readonly differenceS: number }
+  | {
+      readonly is: 'differs';
+      readonly differenceS: number;
+      readonly nearestS: number;
+      /** What would make them agree, as a sentence that says where to look; the likeliest only. */
+      readonly says: string;
+      /** The stated length as it would have to read, where a reading of it agrees. */
+      readonly gives: string | undefined;
+      /** Nothing is recorded of gaps, and gaps of a usual length would do as well. */
+      readonly mayBeGaps: boolean;
+    };
+
+/** Holds a stated length against the sum of the contents; where they differ, tries the readings that would agree: two
+ * figures swapped, gaps, the run-out sound, one figure misread, a title missing or listed twice. */
+export function explainDifference(stated: { value: number; written: string }, contents: SummedContents): Explanation {
+  const slackS = SLACK_PER_TITLE_S * contents.titles.length;
+  const nearestS = nearest(contents.allowed, stated.value);
+  const differenceS = stated.value - nearestS;
+  if (Math.abs(differenceS) <= slackS) return { is: 'agrees' };
+  const mayBeGaps = isUnrecordedGaps(differenceS, contents);
+  const differs = (says: string, gives?: string): Explanation => ({
+    is: 'differs',
+    differenceS,
+    nearestS,
+    says,
+    gives,
+    mayBeGaps,
+  });
+  const swapped = readingThatAgrees(stated.written, contents, 'swap');
+  if (swapped !== undefined) return differs(swapped.says, swapped.gives);
+  if (mayBeGaps) return { is: 'agrees' };
+  const eachS = deniedGap(differenceS, contents);
+  if (eachS !== undefined) return { is: 'gaps', eachS, differenceS };
+  const runOut = runOutSays(differenceS, slackS, contents);
+  if (runOut !== undefined) return differs(runOut);
+  const misread = readingThatAgrees(stated.written, contents, 'misread');
+  if (misread !== undefined) return differs(misread.says, misread.gives);
+  return differs(
+    titleSays(differenceS, slackS, contents) ?? 'Add the titles up again, and look for one that has no line.',
+  );
+}
+
+const nearest = (allowed: readonly number[], stated: number) =>
+  allowed.toSorted((a, b) => Math.abs(stated - a) - Math.abs(stated - b))[0] ?? 0;
+
+/** Gaps of which nothing is recorded can account for a length that is a little longer than its titles. */
+const isUnrecordedGaps = (differenceS: number, { gapsS, gapCount }: SummedContents) =>
+  gapsS === undefined && differenceS > 0 && differenceS <= gapCount * LONGEST_GAP_S;
+
+/** The one reading of the stated length, or else of one title's, that makes the sum exact; none when several do. */
+function readingThatAgrees(
+  written: string,
+  contents: SummedContents,
+  is: DigitReading['is'],
+): { says: string; gives: string | undefined } | undefined {
+  const ofStated = digitReadings(written).filter(
+    (reading) => reading.is === is && contents.allowed.some((sumS) => Math.abs(sumS - reading.durationS) < 1),
+  );
+  const only = ofStated.length === 1 ? ofStated[0] : undefined;
+  if (only !== undefined) {
+    const says = `Look at the stated length again: ${only.gives}, ${only.because}, is what the contents add up to.`;
+    return { says, gives: only.gives };
+  }
+  const statedS = digitSeconds(written);
+  if (ofStated.length > 0 || statedS === undefined) return undefined;
+  const ofTitles = contents.titles.flatMap((title) =>
+    digitReadings(title.durationS?.written ?? '')
+      .filter((reading) => reading.is === is && agreesWith(statedS, title.durationS?.value ?? 0, reading, contents))
+      .map((reading) => ({ title, reading })),
+  );
+  const [first, ...more] = ofTitles;
+  if (first === undefined || more.length > 0) return undefined;
+  const { title, reading } = first;
+  const says = `Look at ${title.title.written} again: ${reading.gives}, ${reading.because}, would make the sum ${clock(statedS)}.`;
+  return { says, gives: undefined };
+}
+
+const agreesWith = (statedS: number, titleS: number, reading: DigitReading, { allowed }: SummedContents) =>
+  allowed.some((sumS) => Math.abs(sumS - titleS + reading.durationS - statedS) < 1);
+
+/** The stated length in seconds, when it is written as a clock time. */
+function digitSeconds(written: string): number | undefined {
+  const parts = written.trim().split(':').map(Number);
+  if (parts.length < 2 || parts.some(Number.isNaN)) return undefined;
+  return parts.reduce((total, part) => total * 60 + part, 0);
+}
+
+/** Whole seconds a gap, when the label says that there are none and three or more titles leave just that over. */
+function deniedGap(differenceS: number, { gapsS, gapCount }: SummedContents): number | undefined {
+  if (gapsS !== 0 || gapCount < 2) return undefined;
+  const eachS = differenceS / gapCount;
+  return Number.isInteger(eachS) && eachS >= USUAL_GAPS_S.least && eachS <= USUAL_GAPS_S.most ? eachS : undefined;
+}
+
+function runOutSays(differenceS: number, slackS: number, { runOutS, runOutCounted }: SummedContents) {
+  if (runOutS === undefined) {
+    if (differenceS <= 0 || differenceS > LONGEST_RUN_OUT_S) return undefined;
+    return `Look at the label again: ${spanInWords(differenceS)} of sound in the run-out, counted in the length, would account for it.`;
+  }
+  if (runOutCounted === false && Math.abs(differenceS - runOutS) <= slackS) {
+    return `Look at the label again: the sum agrees when the run-out sound (${spanInWords(runOutS)}) is part of the stated length, and the entry says that it isn’t.`;
+  }
+  if (runOutCounted === true && Math.abs(differenceS + runOutS) <= slackS) {
+    return `Look at the label again: the sum agrees when the run-out sound (${spanInWords(runOutS)}) isn’t part of the stated length, and the entry says that it is.`;
+  }
+  return undefined;
+}
+
+function titleSays(differenceS: number, slackS: number, { titles }: SummedContents): string | undefined {
+  if (differenceS >= SHORTEST_TITLE_S && differenceS <= LONGEST_TITLE_S) {
+    return `Look at the listing again: a title of about ${clock(differenceS)} that isn’t listed would account for it.`;
+  }
+  const twice = titles.filter((title) => Math.abs((title.durationS?.value ?? 0) + differenceS) <= slackS);
+  const [title, ...more] = twice;
+  if (title === undefined || more.length > 0) return undefined;
+  return `Look at the listing again: without ${title.title.written} (${title.durationS?.written}) the sum agrees; it may be listed twice, or not be on this tape.`;
+}
