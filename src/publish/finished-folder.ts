@@ -11,6 +11,7 @@ export class NotOurs extends Error {}
 
 /** In a real folder that this program made, where links can't be replaced: it may be replaced. */
 const MARK = '.made-whole';
+const OLD_MS = 60_000;
 
 export interface ReplaceOptions {
   /** Called when another build is waited for, with a sentence. */
@@ -118,10 +119,18 @@ async function replaceFolder(out: string, making: string): Promise<void> {
 
 async function removeOthers(out: string, names: Names, current: string | undefined): Promise<void> {
   for (const name of await readdir(dirname(out))) {
-    const folder = name.replace(/\.(?:tmp|old)$/, '');
-    if (isOurName(folder, names) && name !== current)
-      await rm(join(dirname(out), name), { recursive: true, force: true });
+    const path = join(dirname(out), name);
+    const ours = isOurName(name.replace(/\.(?:tmp|old)$/, ''), names) && name !== current;
+    if (ours || (await isOldLockPart(path, names))) await rm(path, { recursive: true, force: true });
   }
+}
+
+/** A program killed while it took the lock leaves a part of it; one at work needs its own for some milliseconds. */
+async function isOldLockPart(path: string, names: Names): Promise<boolean> {
+  const isPart = basename(path).startsWith('..tailout-') || (path.startsWith(names.lock) && path.endsWith('.tmp'));
+  if (!isPart) return false;
+  const found = await lstat(path).catch(() => undefined);
+  return found?.isFile() === true && Date.now() - found.mtimeMs > OLD_MS;
 }
 
 /** Brings the files to the disk before the link points at them: after a power cut a name may otherwise be there without
