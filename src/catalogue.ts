@@ -5,48 +5,45 @@ import { assessCondition } from '#compute/condition/assess.ts';
 import { numbersOf } from '#compute/identifiers/numbers-of.ts';
 import { traceLineage } from '#compute/lineage/graph.ts';
 import { missingFacts } from '#compute/missing.ts';
-import { matchMachines } from '#compute/playback/machines.ts';
+import { matchMachines } from '#compute/playback/match-machines.ts';
 import { problemsByReel } from '#compute/problems-by-reel.ts';
-import { workOutReels } from '#compute/worked/reels.ts';
+import { workOutReel } from '#compute/worked/reel.ts';
 import type { Catalogue, PhotographFact } from '#model/catalogue.ts';
-import type { ClimateSummary } from '#model/climate.ts';
+import type { PlaceLog } from '#model/climate.ts';
 import type { Day } from '#model/dates.ts';
 import { byPlace, type Diagnostic } from '#model/diagnostic.ts';
-import type { CollectionFiles } from '#read/collection.ts';
-import { validateAll } from '#validate/entries.ts';
+import type { Entries } from '#model/entries.ts';
 
-/** What was read and measured before anything is computed. */
+/** What was read, validated and measured before anything is computed. */
 export interface CatalogueInput {
-  readonly files: CollectionFiles;
+  readonly entries: Entries;
+  /** What reading and validating had to say. */
+  readonly problems: readonly Diagnostic[];
   /** By path relative to the collection. */
   readonly photographs: ReadonlyMap<string, PhotographFact>;
-  /** By places/ id, with the problems of the logs themselves. */
-  readonly climate: ReadonlyMap<string, ClimateSummary>;
-  readonly climateProblems: readonly Diagnostic[];
+  /** The logs of each place, by places/ id. */
+  readonly climate: ReadonlyMap<string, readonly PlaceLog[]>;
   readonly today: Day;
 }
 
 /** Everything that the pages, files and commands say of a collection, in the order in which it is worked out.
  * The same input gives the same catalogue, in any order of files. */
-export function buildCatalogue({ files, photographs, climate, climateProblems, today }: CatalogueInput): Catalogue {
-  const { entries, problems: inEntries } = validateAll(files, photographs);
+export function buildCatalogue({ entries, problems, photographs, climate, today }: CatalogueInput): Catalogue {
   const lineage = traceLineage(entries);
-  const findings = assessCondition(entries, climate, today);
-  const playing = matchMachines(entries);
-  const worked = workOutReels(entries);
+  const findings = new Map(entries.reels.map((reel) => [reel.id, assessCondition(reel, entries, climate, today)]));
+  const playing = new Map(entries.reels.map((reel) => [reel.id, matchMachines(reel, entries)]));
   const between = runChecks(entries, lineage, today, { findings, playing, climate });
-  const all = [...files.problems, ...inEntries, ...climateProblems, ...between].sort(byPlace);
-  const { open, accepted } = partAccepted(all, entries);
-  const problems = problemsByReel(open, entries.reels);
+  const { open, accepted } = partAccepted([...problems, ...between].sort(byPlace), entries);
+  const ofReel = problemsByReel(open, entries.reels);
   const reels = entries.reels.map((reel) => ({
     reel,
     numbers: numbersOf(reel),
-    worked: worked.get(reel.id) ?? [],
+    worked: workOutReel(reel, entries),
     findings: findings.get(reel.id) ?? [],
     playing: playing.get(reel.id) ?? { verdicts: [], needs: [] },
-    lineage: lineage.byReel.get(reel.id) ?? NO_LINEAGE,
+    lineage: lineage.byReel.get(reel.id) ?? UNLINKED,
     missing: missingFacts(reel),
-    problems: problems.get(reel.id) ?? [],
+    problems: ofReel.get(reel.id) ?? [],
   }));
   return {
     today,
@@ -61,7 +58,7 @@ export function buildCatalogue({ files, photographs, climate, climateProblems, t
   };
 }
 
-const NO_LINEAGE = {
+const UNLINKED = {
   parents: [],
   children: [],
   ancestors: [],

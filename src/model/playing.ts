@@ -30,8 +30,9 @@ export interface OtherSpeed {
   readonly curve: string;
   /** True when the scaled time constants are just this curve's. */
   readonly exact: boolean;
-  /** The largest difference over 40 Hz to 20 kHz as recorded, in dB; 0 when exact. */
-  readonly worstDb: number;
+  /** The largest difference over 40 Hz to 20 kHz as recorded, in dB; 0 when exact; undefined when the machine's curve
+   * there isn't known. */
+  readonly worstDb: number | undefined;
   readonly takesS: Seconds | undefined;
   readonly says: string;
 }

@@ -1,0 +1,60 @@
+import { join } from 'node:path';
+import { buildCatalogue } from '#catalogue';
+import type { Catalogue } from '#model/catalogue.ts';
+import { measurePhotographs } from '#publish/photographs.ts';
+import { type CollectionFiles, NoCollection, readCollection } from '#read/collection.ts';
+import { validateAll } from '#validate/entries.ts';
+import type { SharedOptions } from './arguments.ts';
+import { type Io, UsageError } from './io.ts';
+import { readPlaceLogs } from './place-logs.ts';
+
+export interface Loaded {
+  readonly catalogue: Catalogue;
+  readonly files: CollectionFiles;
+  /** Absolute: where what was made of photographs is kept between builds. */
+  readonly cache: string;
+}
+
+const CACHE = join(import.meta.dirname, '..', '..', '.cache');
+
+/** Reads a collection, measures its photographs, reads its logs, and builds the catalogue of it.
+ * Throws UsageError when there is no such folder. */
+export async function loadCatalogue(
+  { collection, today }: Pick<SharedOptions, 'collection' | 'today'>,
+  io: Pick<Io, 'err' | 'terminal'>,
+  cache: string = CACHE,
+): Promise<Loaded> {
+  const files = filesOf(collection);
+  const photographs = await measurePhotographs(
+    files.images.map((path) => ({ path, file: join(collection, path) })),
+    { cache, progress: progressOf('photographs opened', io) },
+  );
+  const validated = validateAll(files.files, photographs);
+  const { climate, problems } = await readPlaceLogs(collection, validated.entries.places, files.logs);
+  const catalogue = buildCatalogue({
+    entries: validated.entries,
+    problems: [...files.problems, ...validated.problems, ...problems],
+    photographs,
+    climate,
+    today,
+  });
+  return { catalogue, files, cache };
+}
+
+function filesOf(collection: string): CollectionFiles {
+  try {
+    return readCollection(collection);
+  } catch (error) {
+    if (error instanceof NoCollection) throw new UsageError(`${error.message} --collection names it.`);
+    throw error;
+  }
+}
+
+/** How far a long piece of work has come, on one line that moves; silent where the output is no terminal. */
+export function progressOf(
+  what: string,
+  io: Pick<Io, 'err' | 'terminal'>,
+): ((done: number, of: number) => void) | undefined {
+  if (!io.terminal) return undefined;
+  return (done, of) => io.err(`\r${done} of ${of} ${what}${done === of ? '\n' : ''}`);
+}

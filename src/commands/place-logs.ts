@@ -1,0 +1,83 @@
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { join, posix } from 'node:path';
+import { logProblems } from '#compute/climate/log-problems.ts';
+import { summariseLog } from '#compute/climate/summarise-log.ts';
+import type { PlaceLog } from '#model/climate.ts';
+import type { Diagnostic } from '#model/diagnostic.ts';
+import { itemsOf } from '#model/fact.ts';
+import type { ClimateLogRef, StoragePlace } from '#model/storage-place.ts';
+import { readClimateLog } from '#read/climate-log.ts';
+
+/** A year at a reading a second is 1 GB and no logger's; a year a minute is 25 MB. */
+const LARGEST_BYTES = 200_000_000;
+
+export interface PlaceLogs {
+  /** By places/ id. */
+  readonly climate: ReadonlyMap<string, readonly PlaceLog[]>;
+  readonly problems: readonly Diagnostic[];
+}
+
+/** Reads the climate logs that places name, each once and as a stream.
+ *
+ * @param logs  the logs that lie in the collection: a name that leads anywhere else isn't opened. */
+export async function readPlaceLogs(
+  collection: string,
+  places: readonly StoragePlace[],
+  logs: readonly string[],
+): Promise<PlaceLogs> {
+  const inside = new Set(logs);
+  const climate = new Map<string, PlaceLog[]>();
+  const problems: Diagnostic[] = [];
+  for (const place of places) {
+    for (const named of itemsOf(place.climate)) {
+      const path = posix.join(posix.dirname(place.file), named.file.value);
+      const answer = inside.has(path) ? await readOne(collection, path, named) : missing(named);
+      problems.push(...answer.problems);
+      if (answer.log !== undefined) climate.set(place.id, [...(climate.get(place.id) ?? []), answer.log]);
+    }
+  }
+  return { climate, problems };
+}
+
+interface Answer {
+  readonly log?: PlaceLog;
+  readonly problems: readonly Diagnostic[];
+}
+
+async function readOne(collection: string, path: string, named: ClimateLogRef): Promise<Answer> {
+  const file = join(collection, path);
+  const { size } = await stat(file);
+  if (size > LARGEST_BYTES) return tooLarge(named, size);
+  const summary = summariseLog();
+  const columns =
+    named.columns === undefined ? undefined : new Map([...named.columns].map(([ours, theirs]) => [ours, theirs.value]));
+  const unread = await readClimateLog(createReadStream(file), { columns, zone: named.zone?.value }, summary.take);
+  const sums = summary.finish();
+  const faults = [...unread, ...summary.faults()];
+  const problems = logProblems(faults, path);
+  if (sums === undefined) return { problems };
+  return { log: { path, place: named.place, summary: { ...sums, faults } }, problems };
+}
+
+const problemWith = (
+  named: ClimateLogRef,
+  code: string,
+  told: Pick<Diagnostic, 'message' | 'action' | 'found' | 'expected'>,
+): Answer => ({ problems: [{ code, severity: 'error', place: named.file.place, related: [], ...told }] });
+
+const missing = (named: ClimateLogRef) =>
+  problemWith(named, 'climate/missing', {
+    message: 'The climate log that this place names isn’t beside its entry.',
+    found: named.file.written,
+    expected: 'the name of a .csv file in the entry’s own folder',
+    action: 'Put the log into the folder of this entry, or correct the name; upper and lower case count.',
+  });
+
+const tooLarge = (named: ClimateLogRef, size: number) =>
+  problemWith(named, 'climate/too-large', {
+    message: 'The climate log is too large to be read.',
+    found: `${named.file.written}, ${Math.round(size / 1e6)} MB`,
+    expected: `at most ${LARGEST_BYTES / 1e6} MB`,
+    action: 'Let the logger write fewer readings, or cut the log into a file a year and name each.',
+  });
