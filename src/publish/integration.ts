@@ -1,0 +1,39 @@
+import { join, resolve } from 'node:path';
+import type { AstroInlineConfig } from 'astro';
+import { handOver, type Site } from '#render/site.ts';
+
+const ROOT = resolve(import.meta.dirname, '../..');
+const PAGES = join(ROOT, 'src', 'render');
+
+/** Builds every page of the site into a folder. The pages find the site through the global object (`site()`), since
+ * the builder bundles them with a copy of their own of every module.
+ *
+ * @param cache  the builder's own; may be thrown away.
+ * @throws {Error} a program fault, when a page can't be built. */
+export async function buildPages(site: Site, into: string, cache: string): Promise<void> {
+  // Before the builder is loaded: it would otherwise ask to send how it is used to its makers.
+  process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
+  const { build } = await import('astro');
+  handOver(site);
+  try {
+    await build(settings(site.base, into, cache));
+  } finally {
+    handOver(undefined);
+  }
+}
+
+const settings = (base: string, into: string, cache: string): AstroInlineConfig => ({
+  configFile: false,
+  root: ROOT,
+  srcDir: PAGES,
+  publicDir: join(PAGES, 'public'),
+  outDir: into,
+  cacheDir: join(cache, 'pages'),
+  base,
+  output: 'static',
+  logLevel: 'warn',
+  devToolbar: { enabled: false },
+  build: { format: 'directory', inlineStylesheets: 'never' },
+  // Nothing is written into a page that the policy forbids there: no small script, no font as data.
+  vite: { build: { assetsInlineLimit: 0 }, logLevel: 'warn' },
+});

@@ -1,0 +1,127 @@
+import { gatherNumbers } from '#compute/identifiers/gather-numbers.ts';
+import { wordsOfNumber } from '#compute/identifiers/search-words.ts';
+import type { Catalogue } from '#model/catalogue.ts';
+import type { PartialDate } from '#model/dates.ts';
+import type { EntryBase } from '#model/entry.ts';
+import { type Fact, itemsOf, type Known, valueOf } from '#model/fact.ts';
+import type { PersonRef } from '#model/person.ts';
+import type { Reel } from '#model/reel.ts';
+import type { EntryKind } from '#model/words.ts';
+import { inchesSpeed } from '#render/words/speed.ts';
+import type { SearchRecord } from './search.ts';
+
+/** What a kind of entry is called among the filters. */
+const WHAT: Record<Exclude<EntryKind, 'shares'>, string> = {
+  reels: 'Reel',
+  editions: 'Edition',
+  machines: 'Machine',
+  stocks: 'Stock',
+  places: 'Place',
+  people: 'Person',
+  notes: 'Note',
+};
+
+/** Every page of an entry as the text index holds it, with the filters that sort a shelf of tapes. */
+export function searchRecords(catalogue: Catalogue): readonly SearchRecord[] {
+  const { entries } = catalogue;
+  const titles = titlesOf(catalogue);
+  const numbers = Map.groupBy(
+    gatherNumbers(entries),
+    ({ thing }) => `${thing.of === 'edition' ? 'editions' : 'reels'}/${thing.id}`,
+  );
+  const numbersOf = (entry: EntryBase) => (numbers.get(`${entry.folder}/${entry.id}`) ?? []).map((one) => one.number);
+  const personName = (ref: PersonRef | undefined) => personText(ref, titles);
+
+  const reels = entries.reels.map((reel) =>
+    record(reel, numbersOf(reel), reelTexts(reel, titles, personName), reelFilters(reel, titles)),
+  );
+  const editions = entries.editions.map((edition) => {
+    const { artist, label, territory, issued } = edition;
+    const texts = [textOf(artist), textOf(label), textOf(territory)];
+    return record(edition, numbersOf(edition), texts, { made: kindOf(edition.madeAs), year: yearsOf(valueOf(issued)) });
+  });
+  const people = entries.people.map((person) =>
+    record(person, [], [...written(person.initials), ...written(person.did)], {}),
+  );
+  const stocks = entries.stocks.map((stock) => record(stock, [], [textOf(stock.base), textOf(stock.binder)], {}));
+  const places = entries.places.map((place) => record(place, [], [textOf(place.address)], {}));
+  const rest = [...entries.machines, ...entries.notes].map((entry) => record(entry, [], [], {}));
+  return [...reels, ...editions, ...people, ...stocks, ...places, ...rest];
+}
+
+type Titles = ReadonlyMap<string, string>;
+type Filters = Readonly<Record<string, readonly string[]>>;
+
+function record(
+  entry: EntryBase,
+  numbers: readonly string[],
+  texts: readonly string[],
+  filters: Filters,
+): SearchRecord {
+  if (entry.folder === 'shares') throw new Error('fault: a share has no page');
+  const title = entry.title.value;
+  // The words for numbers stand last, so that an excerpt seldom shows them.
+  const words = [...new Set(numbers.flatMap(wordsOfNumber))];
+  const what = WHAT[entry.folder];
+  const given = Object.entries(filters).filter(([, values]) => values.length > 0);
+  return {
+    url: `/${entry.folder}/${entry.id}/`,
+    content: [title, ...texts, ...numbers, entry.body, words.join(' ')].filter((text) => text.trim() !== '').join('. '),
+    meta: { title, what },
+    filters: { what: [what], ...Object.fromEntries(given) },
+  };
+}
+
+function reelTexts(reel: Reel, titles: Titles, personName: (ref: PersonRef | undefined) => string): string[] {
+  const recorded = valueOf(reel.recorded);
+  const people = [valueOf(reel.client), recorded?.by?.value, recorded?.for?.value].map(personName);
+  const log = itemsOf(reel.copyLog).flatMap((line) => [personName(line.for?.value), line.note?.value ?? '']);
+  const contents = itemsOf(reel.contents).flatMap((one) => [
+    one.title.value,
+    one.by?.value ?? '',
+    one.note?.value ?? '',
+  ]);
+  const readings = itemsOf(reel.readings).map((reading) => reading.written.value);
+  const editions = itemsOf(reel.editions).map((id) => titles.get(`editions/${id.value}`) ?? id.value);
+  return [textOf(reel.set), ...editions, ...people, recorded?.at?.value ?? '', ...contents, ...readings, ...log];
+}
+
+function reelFilters(reel: Reel, titles: Titles): Filters {
+  const stock = valueOf(reel.stock);
+  const place = valueOf(reel.placeKept)?.at?.value;
+  const speed = valueOf(reel.format.speed);
+  return {
+    kind: kindOf(reel.kind),
+    status: [reel.status.value],
+    set: kindOf(reel.set),
+    edition: itemsOf(reel.editions).map(({ value }) => titles.get(`editions/${value}`) ?? value),
+    stock: stock === undefined ? [] : [titles.get(`stocks/${stock}`) ?? stock],
+    place: place === undefined ? [] : [titles.get(`places/${place}`) ?? place],
+    tracks: kindOf(reel.format.tracks),
+    speed: speed === undefined ? [] : [inchesSpeed(speed)],
+    year: yearsOf(valueOf(reel.recorded)?.on?.value),
+  };
+}
+
+function titlesOf({ entries }: Catalogue): Titles {
+  const { editions, stocks, places, people } = entries;
+  return new Map(
+    [...editions, ...stocks, ...places, ...people].map((entry) => [`${entry.folder}/${entry.id}`, entry.title.value]),
+  );
+}
+
+function personText(ref: PersonRef | undefined, titles: Titles): string {
+  if (ref === undefined || ref.is === 'owner') return '';
+  return ref.is === 'entry' ? (titles.get(`people/${ref.id}`) ?? ref.id) : ref.text;
+}
+
+/** A date that may lie in several years is found under each, up to ten; a wider one under none. */
+function yearsOf(date: PartialDate | undefined): string[] {
+  const [first, last] = [date?.earliest, date?.latest].map((day) => (day ? Number(day.slice(0, 4)) : undefined));
+  if (first === undefined || last === undefined || last - first >= 10) return [];
+  return Array.from({ length: last - first + 1 }, (_, at) => String(first + at));
+}
+
+const textOf = (fact: Fact<string> | undefined) => valueOf(fact) ?? '';
+const kindOf = (fact: Fact<string> | undefined) => [valueOf(fact) ?? []].flat();
+const written = (fact: Fact<readonly Known<string>[]> | undefined) => itemsOf(fact).map((one) => one.value);

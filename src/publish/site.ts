@@ -1,0 +1,67 @@
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Catalogue } from '#model/catalogue.ts';
+import { itemsOf, valueOf } from '#model/fact.ts';
+import { photographPath } from '#model/photograph-path.ts';
+import type { Region } from '#model/region.ts';
+import { catalogueJson } from './catalogue-json.ts';
+import { type ReplaceOptions, replaceWhole } from './finished-folder.ts';
+import { buildPages } from './integration.ts';
+import { type PhotographWanted, type PublishedPhotographs, publishPhotographs } from './photographs.ts';
+import { writeSearch } from './search.ts';
+import { searchRecords } from './search-records.ts';
+
+export interface SiteOptions extends ReplaceOptions {
+  /** The folder, or rather the link to it, that the site is to stand at; absolute. */
+  readonly out: string;
+  /** Where the photographs lie; absolute. */
+  readonly collection: string;
+  /** Survives builds, and may be thrown away at any time; absolute. */
+  readonly cache: string;
+  /** `/` or `/sub/`, with both slashes. */
+  readonly base: string;
+  /** Called as long work goes on, with what is being done: `photographs 3 of 90`. */
+  readonly progress?: (doing: string) => void;
+}
+
+/** Writes the owner's site: photographs, pages, text index and `catalogue.json`, all of it or nothing.
+ *
+ * @throws {NotOurs} when something else stands at `out`. */
+export async function publishSite(catalogue: Catalogue, options: SiteOptions): Promise<PublishedPhotographs> {
+  const { out, cache, base, progress = () => undefined } = options;
+  return await replaceWhole(
+    out,
+    async (into) => {
+      const published = await publishPhotographs(wantedPhotographs(catalogue, options.collection), into, {
+        cache,
+        progress: (done, of) => progress(`photographs ${done} of ${of}`),
+      });
+      progress('pages');
+      await buildPages({ catalogue, photographs: published.photographs, base }, into, cache);
+      progress('text index');
+      await writeSearch(searchRecords(catalogue), valueOf(catalogue.entries.collection.language) ?? 'en', into);
+      await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
+      return published;
+    },
+    options,
+  );
+}
+
+/** Every photograph that an entry names and that opens, with the regions that readings mark on it; by path. */
+export function wantedPhotographs(catalogue: Catalogue, collection: string): readonly PhotographWanted[] {
+  const { collection: _, unusable: __, ...lists } = catalogue.entries;
+  const wanted = new Map<string, Region[]>();
+  for (const entry of Object.values(lists).flat()) {
+    for (const photo of itemsOf(entry.photos)) {
+      const path = photographPath(entry.file, photo.file.value);
+      if (path !== undefined && catalogue.photographs.get(path)?.opens === true)
+        wanted.set(path, wanted.get(path) ?? []);
+    }
+    for (const { photo, region } of entry.folder === 'reels' ? itemsOf(entry.readings) : []) {
+      const path = photo === undefined ? undefined : photographPath(entry.file, photo.value);
+      if (path !== undefined && region !== undefined) wanted.get(path)?.push(region.value);
+    }
+  }
+  const paths = [...wanted.keys()].sort();
+  return paths.map((path) => ({ path, file: join(collection, path), regions: wanted.get(path) ?? [] }));
+}
