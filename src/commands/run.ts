@@ -9,6 +9,7 @@ const COMMANDS: Record<string, () => Promise<Command>> = {
   build: async () => (await import('./build.ts')).build,
   check: async () => (await import('./check.ts')).check,
   find: async () => (await import('./find.ts')).find,
+  new: async () => (await import('./new.ts')).newEntry,
   reckon: async () => (await import('./reckon.ts')).reckon,
   start: async () => (await import('./start.ts')).start,
 };
