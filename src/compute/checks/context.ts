@@ -1,8 +1,10 @@
+import type { ClimateSummary } from '#model/climate.ts';
 import type { Day } from '#model/dates.ts';
 import type { Edition } from '#model/edition.ts';
 import type { Entries } from '#model/entries.ts';
 import type { Finding } from '#model/finding.ts';
 import type { Lineage } from '#model/lineage.ts';
+import type { Machine } from '#model/machine.ts';
 import type { Person } from '#model/person-entry.ts';
 import type { Playing } from '#model/playing.ts';
 import type { Reel } from '#model/reel.ts';
@@ -15,6 +17,8 @@ export interface Assessed {
   readonly findings?: ReadonlyMap<string, readonly Finding[]>;
   /** By reel id. */
   readonly playing?: ReadonlyMap<string, Playing>;
+  /** By places/ id. */
+  readonly climate?: ReadonlyMap<string, ClimateSummary>;
 }
 
 /** Everything that facts are gathered from, indexed once. */
@@ -25,6 +29,7 @@ export interface CheckContext {
   readonly assessed: Assessed;
   readonly reels: ReadonlyMap<string, Reel>;
   readonly editions: ReadonlyMap<string, Edition>;
+  readonly machines: ReadonlyMap<string, Machine>;
   readonly stocks: ReadonlyMap<string, Stock>;
   readonly places: ReadonlyMap<string, StoragePlace>;
   readonly people: ReadonlyMap<string, Person>;
@@ -42,6 +47,7 @@ export function checkContext(entries: Entries, lineage: Lineage, today: Day, ass
     assessed,
     reels: byId(entries.reels),
     editions: byId(entries.editions),
+    machines: byId(entries.machines),
     stocks: byId(entries.stocks),
     places: byId(entries.places),
     people: byId(entries.people),
