@@ -5,7 +5,6 @@ type Command = (args: readonly string[], io: Io) => Promise<number>;
 
 /** Each command is loaded when it is asked for, so that `check` never waits for the site's builder. */
 const COMMANDS: Record<string, () => Promise<Command>> = {
-  bench: async () => (await import('./bench.ts')).bench,
   build: async () => (await import('./build.ts')).build,
   check: async () => (await import('./check.ts')).check,
   find: async () => (await import('./find.ts')).find,

@@ -1,0 +1,45 @@
+import { HeldElsewhere } from '#publish/build-lock.ts';
+import { NotOurs } from '#publish/finished-folder.ts';
+import { publishSite } from '#publish/site.ts';
+import type { SharedOptions } from './arguments.ts';
+import { type Io, UsageError } from './io.ts';
+import { type Loaded, loadCatalogue } from './load.ts';
+import { many } from './problem-list.ts';
+
+export interface BuildOptions extends Pick<SharedOptions, 'collection' | 'today'> {
+  /** Absolute. */
+  readonly out: string;
+  /** `/` or `/sub/`. */
+  readonly base: string;
+  readonly cache?: string | undefined;
+}
+
+/** Loads a collection and writes its site, whole or not at all; says on the way what it does. */
+export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> {
+  const started = performance.now();
+  const loaded = await loadCatalogue(options, io, options.cache);
+  const { catalogue, cache } = loaded;
+  const progress = io.terminal ? (doing: string) => io.err(`\r\u001b[K${doing}`) : undefined;
+  try {
+    await publishSite(catalogue, {
+      ...options,
+      cache,
+      ...(progress === undefined ? {} : { progress }),
+      waiting: (sentence) => io.err(`${sentence}\n`),
+    });
+  } catch (error) {
+    if (error instanceof NotOurs || error instanceof HeldElsewhere) throw new UsageError(error.message);
+    throw error;
+  }
+  const seconds = (performance.now() - started) / 1000;
+  const clear = io.terminal ? '\r\u001b[K' : '';
+  io.err(`${clear}${many(catalogue.reels.length, 'reel')}, built in ${seconds.toFixed(1)} s.\n`);
+  return loaded;
+}
+
+/** The part of an address under which the site stands, with both slashes. Throws UsageError for anything else. */
+export function baseOf(given: string | undefined): string {
+  if (given === undefined) return '/';
+  if (/^\/(?:[\w.~-]+\/)*$/.test(given)) return given;
+  throw new UsageError(`--base takes a path such as /tapes/, with a slash at both ends, not "${given}".`);
+}
