@@ -4,13 +4,14 @@ import type { Diagnostic } from '#model/diagnostic.ts';
 import { byText } from '#model/diagnostic.ts';
 import { isEntryKind } from './address.ts';
 import { linkProblem, notPlain, strayFolder, unlistable } from './collection-problems.ts';
+import { type SplitEntry, splitEntry } from './front-matter.ts';
 import { readSource } from './read-source.ts';
 import type { SourceFile } from './source-file.ts';
 
 /** A collection as it lies on disk: the text of its entries, read once, and the paths of what lies beside them. */
 export interface CollectionFiles {
-  /** Sorted by path. */
-  readonly files: readonly SourceFile[];
+  /** One a file, sorted by path. */
+  readonly entries: readonly SplitEntry[];
   /** Photographs, relative to the collection, sorted; not opened. */
   readonly images: readonly string[];
   /** Climate logs (.csv), likewise. */
@@ -32,8 +33,14 @@ export function readCollection(dir: string): CollectionFiles {
   const reader = new Reader(realFolder(dir));
   reader.folder('', 0);
   const { files, images, logs, problems } = reader;
-  files.sort((a, b) => byText(a.path, b.path));
-  return { files, images: images.sort(byText), logs: logs.sort(byText), problems };
+  const split = splitFiles(files, images);
+  return { ...split, logs: logs.sort(byText), problems: [...problems, ...split.problems] };
+}
+
+/** A collection from texts that are at hand already, in any order. */
+export function splitFiles(files: readonly SourceFile[], images: readonly string[] = []): CollectionFiles {
+  const entries = [...files].sort((a, b) => byText(a.path, b.path)).map(splitEntry);
+  return { entries, images: [...images].sort(byText), logs: [], problems: entries.flatMap((entry) => entry.problems) };
 }
 
 function realFolder(dir: string): string {

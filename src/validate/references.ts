@@ -1,0 +1,114 @@
+import type { Diagnostic } from '#model/diagnostic.ts';
+import type { Edition } from '#model/edition.ts';
+import type { Entries } from '#model/entries.ts';
+import { itemsOf, type Known, valueOf } from '#model/fact.ts';
+import type { PersonRef } from '#model/person.ts';
+import type { Reel } from '#model/reel.ts';
+import type { EntryKind } from '#model/words.ts';
+import { nearestOf } from './nearest.ts';
+
+type IdRef = { readonly folder: EntryKind; readonly to: Known<string> | undefined };
+
+/** Names that no entry has. An entry that is there but can't be used counts as there: its own problem says so. */
+export function checkReferences(entries: Entries): Diagnostic[] {
+  const ids = idsByFolder(entries);
+  const problems: Diagnostic[] = [];
+  const check = (folder: EntryKind, known: Known<unknown>, id: string) => {
+    if (!ids[folder].has(id)) problems.push(unknownReference(folder, known, id, ids[folder]));
+  };
+  const checkAll = (refs: readonly IdRef[], people: readonly (Known<PersonRef> | undefined)[]) => {
+    for (const { folder, to } of refs) if (to !== undefined) check(folder, to, to.value);
+    for (const person of people) if (person?.value.is === 'entry') check('people', person, person.value.id);
+  };
+  for (const reel of entries.reels) checkAll(idsIn(reel), peopleIn(reel));
+  for (const edition of entries.editions) checkAll(idsInEdition(edition), []);
+  for (const machine of entries.machines) checkAll([], [known(machine.belongsTo)]);
+  for (const share of entries.shares) checkAll(to('reels', itemsOf(share.reels)), []);
+  return problems;
+}
+
+function idsByFolder(entries: Entries): Readonly<Record<EntryKind, ReadonlySet<string>>> {
+  const of = (folder: EntryKind) => {
+    const unusable = [...entries.unusable].filter((name) => name.startsWith(`${folder}/`));
+    return new Set([...entries[folder].map(({ id }) => id), ...unusable.map((name) => name.slice(folder.length + 1))]);
+  };
+  return {
+    reels: of('reels'),
+    editions: of('editions'),
+    machines: of('machines'),
+    stocks: of('stocks'),
+    places: of('places'),
+    people: of('people'),
+    shares: of('shares'),
+    notes: of('notes'),
+  };
+}
+
+const known = <T>(fact: { is: 'none' } | Known<T> | undefined): Known<T> | undefined =>
+  fact?.is === 'known' ? fact : undefined;
+
+const to = (folder: EntryKind, refs: readonly (Known<string> | undefined)[]): IdRef[] =>
+  refs.map((ref) => ({ folder, to: ref }));
+
+function idsIn(reel: Reel): IdRef[] {
+  return [
+    ...to('editions', itemsOf(reel.editions)),
+    ...to('stocks', [known(reel.stock)]),
+    ...to('reels', itemsOf(reel.copiedFrom)),
+    ...to(
+      'reels',
+      itemsOf(reel.copyLog).map((line) => line.reel),
+    ),
+    ...to(
+      'editions',
+      itemsOf(reel.cuts).map((cut) => cut.edition),
+    ),
+    ...to(
+      'machines',
+      itemsOf(reel.handling).map((done) => done.machine),
+    ),
+    ...to('places', [valueOf(reel.placeKept)?.at]),
+  ];
+}
+
+function peopleIn(reel: Reel): (Known<PersonRef> | undefined)[] {
+  const recorded = valueOf(reel.recorded);
+  return [
+    known(reel.client),
+    reel.lent?.to,
+    recorded?.by,
+    recorded?.for,
+    ...itemsOf(reel.copyLog).flatMap((line) => [line.for, line.by]),
+    ...itemsOf(reel.cuts).map((cut) => cut.by),
+    ...itemsOf(reel.readings).map((reading) => reading.by),
+    ...itemsOf(reel.condition).map((inspection) => inspection.by),
+    ...itemsOf(reel.handling).map((done) => done.by),
+    ...itemsOf(reel.custody).map((time) => time.holder),
+    ...itemsOf(reel.valuations).map((valuation) => valuation.by),
+  ];
+}
+
+function idsInEdition(edition: Edition): IdRef[] {
+  return [
+    ...to('editions', itemsOf(edition.reissueOf)),
+    ...to(
+      'reels',
+      itemsOf(edition.sides).map((side) => side.reel),
+    ),
+  ];
+}
+
+function unknownReference(folder: EntryKind, ref: Known<unknown>, id: string, ids: ReadonlySet<string>): Diagnostic {
+  const near = nearestOf(id, ids);
+  const text = folder === 'people' ? ' A name that is no id has a space or a capital in it.' : '';
+  return {
+    code: 'entry/unknown-reference',
+    severity: 'error',
+    message: `There is no entry ${folder}/${id}.`,
+    action: `${near === undefined ? `Write ${folder}/${id}.md, or look at the spelling.` : `Write ${near}, if that is meant, or write ${folder}/${id}.md.`}${text}`,
+    found: ref.written,
+    expected: near ?? `the id of an entry in ${folder}/`,
+    place: ref.place,
+    related: [],
+  };
+}
