@@ -58,9 +58,15 @@ function readLine(args: readonly string[]): Line {
       else problems.push(strayWord(word));
       continue;
     }
-    const value = key['value'] ?? args[(at += 1)];
-    if (value === undefined) problems.push(noValue(key['key'] ?? ''));
-    else given.set(key['key'] ?? '', [...(given.get(key['key'] ?? '') ?? []), value]);
+    const { key: own = '', value: joined } = key;
+    const next = args[at + 1];
+    const value = joined ?? (next?.startsWith('--') ? undefined : next);
+    if (value === undefined) {
+      problems.push(noValue(own));
+      continue;
+    }
+    if (joined === undefined) at += 1;
+    given.set(own, [...(given.get(own) ?? []), value]);
   }
   const format = given.get('format')?.at(-1) ?? 'text';
   if (format !== 'json' && format !== 'text') problems.push(wrongFormat(format));

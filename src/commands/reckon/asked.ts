@@ -61,9 +61,13 @@ export function ask(given: ReadonlyMap<string, readonly string[]>, io: Io): Aske
 
 /** A problem with the command line: its place is the key. */
 export const keyProblem = (key: string, words: Omit<Diagnostic, 'severity' | 'place' | 'related'>): Diagnostic => ({
-  ...words,
+  code: words.code,
   severity: 'error',
+  message: words.message,
+  action: words.action,
   place: { file: 'command line', line: 1, column: 1, field: key },
+  found: words.found,
+  expected: words.expected,
   related: [],
 });
 

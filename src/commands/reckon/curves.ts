@@ -9,7 +9,7 @@ import { parseFrequency } from '#validate/scalars/frequency.ts';
 import { type Parsed, parsed, refused } from '#validate/scalars/parsed.ts';
 import { parseCount } from '#validate/scalars/quantity.ts';
 import { parseTimeConstant } from '#validate/scalars/time-constant.ts';
-import { type Asked, stated } from './asked.ts';
+import { stated } from './asked.ts';
 import { answerOf, type Calculation } from './calculation.ts';
 import { askedCurve, YEAR_KEY } from './curve.ts';
 

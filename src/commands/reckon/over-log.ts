@@ -63,7 +63,7 @@ type Faults = Awaited<ReturnType<typeof readClimateLog>>;
 /** No reading at all could be used: the columns aren't known, or nothing under them is a reading. */
 function refuseLog(asked: Asked, faults: Faults, written: string, columns: LogColumns | undefined): undefined {
   for (const { code, message, found, expected, action, line } of faults) {
-    const again = code === 'climate/columns' ? ` As a key here: --columns "${mapping(action, columns)}"` : '';
+    const again = code === 'climate/columns' ? `. As a key here: --columns "${mapping(action, columns)}"` : '';
     asked.refuse('log', {
       code,
       message,

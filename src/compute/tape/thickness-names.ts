@@ -77,7 +77,7 @@ export function readingsOfMil(mil: number): readonly ThicknessReading[] {
     {
       baseUm: mils(mil),
       totalUm: named.totalUm,
-      says: `base film ${mils(mil)} µm, whole tape ${total} (${named.name})`,
+      says: `base film ${Number(mils(mil).toFixed(1))} µm, whole tape ${total} (${named.name})`,
     },
   ];
 }
