@@ -5,11 +5,11 @@ import { assessCondition } from '#compute/condition/assess.ts';
 import { numbersOf } from '#compute/identifiers/numbers-of.ts';
 import { traceLineage } from '#compute/lineage/graph.ts';
 import { missingFacts } from '#compute/missing.ts';
-import { matchMachines } from '#compute/playback/match-machines.ts';
+import { matchMachines } from '#compute/playback/machines.ts';
 import { problemsByReel } from '#compute/problems-by-reel.ts';
 import { workOutReel } from '#compute/worked/reel.ts';
 import type { Catalogue, PhotographFact } from '#model/catalogue.ts';
-import type { PlaceLog } from '#model/climate.ts';
+import type { ClimateSummary } from '#model/climate.ts';
 import type { Day } from '#model/dates.ts';
 import { byPlace, type Diagnostic } from '#model/diagnostic.ts';
 import type { Entries } from '#model/entries.ts';
@@ -21,8 +21,8 @@ export interface CatalogueInput {
   readonly problems: readonly Diagnostic[];
   /** By path relative to the collection. */
   readonly photographs: ReadonlyMap<string, PhotographFact>;
-  /** The logs of each place, by places/ id. */
-  readonly climate: ReadonlyMap<string, readonly PlaceLog[]>;
+  /** What the logs of each place come to, by places/ id. */
+  readonly climate: ReadonlyMap<string, ClimateSummary>;
   readonly today: Day;
 }
 
@@ -30,8 +30,8 @@ export interface CatalogueInput {
  * The same input gives the same catalogue, in any order of files. */
 export function buildCatalogue({ entries, problems, photographs, climate, today }: CatalogueInput): Catalogue {
   const lineage = traceLineage(entries);
-  const findings = new Map(entries.reels.map((reel) => [reel.id, assessCondition(reel, entries, climate, today)]));
-  const playing = new Map(entries.reels.map((reel) => [reel.id, matchMachines(reel, entries)]));
+  const findings = assessCondition(entries, climate);
+  const playing = matchMachines(entries);
   const between = runChecks(entries, lineage, today, { findings, playing, climate });
   const { open, accepted } = partAccepted([...problems, ...between].sort(byPlace), entries);
   const ofReel = problemsByReel(open, entries.reels);

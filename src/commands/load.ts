@@ -29,7 +29,7 @@ export async function loadCatalogue(
     files.images.map((path) => ({ path, file: join(collection, path) })),
     { cache, progress: progressOf('photographs opened', io) },
   );
-  const validated = validateAll(files.files, photographs);
+  const validated = validateAll(files, photographs);
   const { climate, problems } = await readPlaceLogs(collection, validated.entries.places, files.logs);
   const catalogue = buildCatalogue({
     entries: validated.entries,

@@ -3,7 +3,7 @@ import { stat } from 'node:fs/promises';
 import { join, posix } from 'node:path';
 import { logProblems } from '#compute/climate/log-problems.ts';
 import { summariseLog } from '#compute/climate/summarise-log.ts';
-import type { PlaceLog } from '#model/climate.ts';
+import type { ClimateSummary, LogFault, TakeReading } from '#model/climate.ts';
 import type { Diagnostic } from '#model/diagnostic.ts';
 import { itemsOf } from '#model/fact.ts';
 import type { ClimateLogRef, StoragePlace } from '#model/storage-place.ts';
@@ -13,8 +13,8 @@ import { readClimateLog } from '#read/climate-log.ts';
 const LARGEST_BYTES = 200_000_000;
 
 export interface PlaceLogs {
-  /** By places/ id. */
-  readonly climate: ReadonlyMap<string, readonly PlaceLog[]>;
+  /** What the logs of each place come to together, by places/ id. */
+  readonly climate: ReadonlyMap<string, ClimateSummary>;
   readonly problems: readonly Diagnostic[];
 }
 
@@ -27,44 +27,52 @@ export async function readPlaceLogs(
   logs: readonly string[],
 ): Promise<PlaceLogs> {
   const inside = new Set(logs);
-  const climate = new Map<string, PlaceLog[]>();
+  const climate = new Map<string, ClimateSummary>();
   const problems: Diagnostic[] = [];
   for (const place of places) {
+    const whole = summariseLog();
+    const faults: LogFault[] = [];
     for (const named of itemsOf(place.climate)) {
       const path = posix.join(posix.dirname(place.file), named.file.value);
-      const answer = inside.has(path) ? await readOne(collection, path, named) : missing(named);
+      const answer = inside.has(path) ? await readOne(collection, path, named, whole.take) : refused(missing(named));
       problems.push(...answer.problems);
-      if (answer.log !== undefined) climate.set(place.id, [...(climate.get(place.id) ?? []), answer.log]);
+      faults.push(...answer.faults);
     }
+    const sums = whole.finish();
+    if (sums !== undefined) climate.set(place.id, { ...sums, faults });
   }
   return { climate, problems };
 }
 
 interface Answer {
-  readonly log?: PlaceLog;
+  readonly faults: readonly LogFault[];
   readonly problems: readonly Diagnostic[];
 }
 
-async function readOne(collection: string, path: string, named: ClimateLogRef): Promise<Answer> {
+const refused = (problem: Diagnostic): Answer => ({ faults: [], problems: [problem] });
+
+/** Each log is summed up by itself too, so that its damage is told with its own lines. */
+async function readOne(collection: string, path: string, named: ClimateLogRef, take: TakeReading): Promise<Answer> {
   const file = join(collection, path);
   const { size } = await stat(file);
-  if (size > LARGEST_BYTES) return tooLarge(named, size);
-  const summary = summariseLog();
+  if (size > LARGEST_BYTES) return refused(tooLarge(named, size));
+  const own = summariseLog();
   const columns =
     named.columns === undefined ? undefined : new Map([...named.columns].map(([ours, theirs]) => [ours, theirs.value]));
-  const unread = await readClimateLog(createReadStream(file), { columns, zone: named.zone?.value }, summary.take);
-  const sums = summary.finish();
-  const faults = [...unread, ...summary.faults()];
-  const problems = logProblems(faults, path);
-  if (sums === undefined) return { problems };
-  return { log: { path, place: named.place, summary: { ...sums, faults } }, problems };
+  const unread = await readClimateLog(createReadStream(file), { columns, zone: named.zone?.value }, (...reading) => {
+    own.take(...reading);
+    take(...reading);
+  });
+  own.finish();
+  const faults = [...unread, ...own.faults()];
+  return { faults, problems: logProblems(faults, path) };
 }
 
 const problemWith = (
   named: ClimateLogRef,
   code: string,
   told: Pick<Diagnostic, 'message' | 'action' | 'found' | 'expected'>,
-): Answer => ({ problems: [{ code, severity: 'error', place: named.file.place, related: [], ...told }] });
+): Diagnostic => ({ code, severity: 'error', place: named.file.place, related: [], ...told });
 
 const missing = (named: ClimateLogRef) =>
   problemWith(named, 'climate/missing', {

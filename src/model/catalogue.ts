@@ -1,4 +1,4 @@
-import type { PlaceLog } from './climate.ts';
+import type { ClimateSummary } from './climate.ts';
 import type { Day } from './dates.ts';
 import type { Accepted, Diagnostic } from './diagnostic.ts';
 import type { Entries } from './entries.ts';
@@ -48,6 +48,6 @@ export interface Catalogue {
   readonly accepted: readonly Accepted[];
   readonly attention: readonly Attention[];
   readonly photographs: ReadonlyMap<string, PhotographFact>;
-  /** The logs of each place, by places/ id; a place without a readable log has none. */
-  readonly climate: ReadonlyMap<string, readonly PlaceLog[]>;
+  /** What the logs of each place come to together, by places/ id; a place without a readable log has none. */
+  readonly climate: ReadonlyMap<string, ClimateSummary>;
 }

@@ -1,4 +1,3 @@
-import type { Place } from './place.ts';
 import type { Celsius, Percent } from './units.ts';
 
 /** Takes one reading of a log: its line, the instant in ms since 1970 (UTC), and the air. */
@@ -79,13 +78,4 @@ export interface ClimateSummary {
   readonly series: readonly ClimateStretch[];
   readonly stretchMs: number;
   readonly faults: readonly LogFault[];
-}
-
-/** A log that lies beside a places/ entry, and what it comes to. */
-export interface PlaceLog {
-  /** Relative to the collection. */
-  readonly path: string;
-  /** Where the entry names it. */
-  readonly place: Place;
-  readonly summary: ClimateSummary;
 }
