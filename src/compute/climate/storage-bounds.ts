@@ -55,6 +55,22 @@ export const OTHER_BOUNDS: readonly StorageBounds[] = [
   bounds('a maker’s studio', [15, 26], [45, 70], MAKER),
 ];
 
+/** How steady the air should be: a range and its variation are not added. Source: IASA-TC 05 section 3.3. */
+export const STEADINESS = {
+  humidities: [
+    bounds('kept steady, middling', [undefined, undefined], [40, 50], 'IASA-TC 05 section 3.3'),
+    bounds('kept steady, dry', [undefined, undefined], [25, 35], 'IASA-TC 05 section 3.3'),
+  ],
+  temperatures: [
+    bounds('room, about 20 °C', [20, 20], [undefined, undefined], 'IASA-TC 05 section 3.3'),
+    bounds('cool', [8, 12], [undefined, undefined], 'IASA-TC 05 section 3.3'),
+  ],
+  variations: [
+    bounds('narrow', [undefined, undefined, 1], [undefined, undefined, 3], 'IASA-TC 05 section 3.3'),
+    bounds('relaxed', [undefined, undefined, 3], [undefined, undefined, 5], 'IASA-TC 05 section 3.3'),
+  ],
+} as const;
+
 /** The lowest that a tape should be kept at: the lubricant may come out below it. Two sources, two figures. */
 export const LOWEST_C: readonly { readonly lowC: Celsius; readonly source: string }[] = [
   { lowC: celsius(8), source: 'ISO 18923:2000 page 5, quoted in Conservation DistList 25:9 (2011) [S-COLD]' },
