@@ -1,0 +1,139 @@
+import {
+  coordGreedy,
+  coordSimplex,
+  decrossTwoLayer,
+  graphStratify,
+  type Layering,
+  sugiyama,
+  twolayerAgg,
+} from 'd3-dag';
+import { byText } from '#model/diagnostic.ts';
+import type { Edge, NodeId } from '#model/lineage.ts';
+
+/** Where each box and each link of a lineage stands, in units of the drawing; x runs with the copies. */
+export interface LineageLayout {
+  readonly columns: readonly string[];
+  /** Top left corner of each box. */
+  readonly at: ReadonlyMap<NodeId, { readonly column: number; readonly x: number; readonly y: number }>;
+  /** Heights, box by box and column by column, at which a link crosses the columns between its ends. */
+  readonly crossings: ReadonlyMap<Edge, readonly number[]>;
+  readonly width: number;
+  readonly height: number;
+}
+
+export const BOX = { width: 196, height: 84, gapX: 38, gapY: 16 } as const;
+
+/** Above this many boxes the quick way to place them is taken; the exact one grows with their square. */
+const MANY = 120;
+
+/** Columns are generations, then cuts, then editions; d3-dag orders the boxes within them so that few lines cross.
+ *
+ * @param generation  a reel's generation, 1 for the first, or null when nobody knows. */
+export function layOut(edges: readonly Edge[], generation: (reel: string) => number | null): LineageLayout {
+  const straight = withoutRings(edges);
+  const columns = columnsOf(straight, generation);
+  const placed = place(straight, columns.of);
+  return { ...placed, columns: columns.names };
+}
+
+/** Copies that go round in a ring can't be laid out in order; the link that closes each ring is left out. */
+export function withoutRings(edges: readonly Edge[]): readonly Edge[] {
+  const next = new Map<NodeId, NodeId[]>();
+  const kept: Edge[] = [];
+  for (const edge of edges) {
+    if (leadsTo(next, edge.to, edge.from)) continue;
+    next.set(edge.from, [...(next.get(edge.from) ?? []), edge.to]);
+    kept.push(edge);
+  }
+  return kept;
+}
+
+function leadsTo(next: ReadonlyMap<NodeId, readonly NodeId[]>, from: NodeId, to: NodeId): boolean {
+  const seen = new Set([from]);
+  for (const node of seen) {
+    if (node === to) return true;
+    for (const child of next.get(node) ?? []) seen.add(child);
+  }
+  return false;
+}
+
+function columnsOf(edges: readonly Edge[], generation: (reel: string) => number | null) {
+  const nodes = [...new Set(edges.flatMap((edge) => [edge.from, edge.to]))].sort(byText);
+  const parents = Map.groupBy(edges, (edge) => edge.to);
+  const depth = new Map<NodeId, number>();
+  const known = nodes.some((node) => node.startsWith('reel:') && generation(node.slice(5)) === 1);
+  const deep = (node: NodeId): number => {
+    const found = depth.get(node);
+    if (found !== undefined) return found;
+    const own = node.startsWith('reel:') && known ? (generation(node.slice(5)) ?? 1) - 1 : 0;
+    const value = Math.max(own, ...(parents.get(node) ?? []).map((edge) => deep(edge.from) + 1));
+    depth.set(node, value);
+    return value;
+  };
+  const reels = nodes.filter((node) => node.startsWith('reel:'));
+  const last = Math.max(-1, ...reels.map(deep));
+  const cuts = nodes.filter((node) => node.startsWith('cut:'));
+  for (const node of cuts) depth.set(node, last + 1);
+  const editions = nodes.filter((node) => node.startsWith('edition:'));
+  const first = last + (cuts.length > 0 ? 2 : 1);
+  for (const node of editions) depth.delete(node);
+  for (const node of editions) depth.set(node, Math.max(first, deep(node)));
+  const used = [...new Set(nodes.map((node) => depth.get(node) ?? 0))].sort((a, b) => a - b);
+  const names = used.map((column) => nameOf(column, last, cuts.length > 0, known));
+  return { of: new Map(nodes.map((node) => [node, used.indexOf(depth.get(node) ?? 0)])), names };
+}
+
+const ORDINALS = ['', '1st', '2nd', '3rd'];
+
+function nameOf(column: number, lastReels: number, hasCuts: boolean, known: boolean): string {
+  if (column > lastReels) return hasCuts && column === lastReels + 1 ? 'Cuts' : 'Editions';
+  if (known) return column === 0 ? 'Original' : `${ORDINALS[column] ?? `${column}th`} copy`;
+  return column === 0 ? 'Earliest known' : column === 1 ? 'Copied from it' : `${column} copies on`;
+}
+
+interface Placed {
+  readonly id: NodeId;
+  readonly parentIds: readonly NodeId[];
+}
+
+function place(edges: readonly Edge[], column: ReadonlyMap<NodeId, number>) {
+  const graph = graphStratify()(
+    [...column.keys()].map(
+      (id): Placed => ({
+        id,
+        parentIds: [...new Set(edges.filter((edge) => edge.to === id).map((edge) => edge.from))],
+      }),
+    ),
+  );
+  const count = Math.max(0, ...column.values()) + 1;
+  const layering: Layering<Placed, unknown> = (drawn) => {
+    for (const node of drawn.nodes()) node.y = column.get(node.data.id) ?? 0;
+    return count - 1;
+  };
+  const small = column.size <= MANY;
+  const lay = sugiyama()
+    .nodeSize([BOX.height + BOX.gapY, BOX.width + BOX.gapX])
+    .layering(layering)
+    .decross(small ? decrossTwoLayer() : decrossTwoLayer().order(twolayerAgg()))
+    .coord(small ? coordSimplex() : coordGreedy());
+  const { width } = lay(graph);
+  const x = (id: NodeId) => (column.get(id) ?? 0) * (BOX.width + BOX.gapX);
+  const at = new Map(
+    [...graph.nodes()].map((node) => {
+      const id = node.data.id;
+      return [
+        id,
+        { column: column.get(id) ?? 0, x: x(id), y: Math.round(node.x - (BOX.height + BOX.gapY) / 2) },
+      ] as const;
+    }),
+  );
+  const between = new Map<string, readonly number[]>();
+  for (const link of graph.links()) {
+    between.set(
+      `${link.source.data.id} ${link.target.data.id}`,
+      link.points.slice(1, -1).map(([height]) => Math.round(height - BOX.gapY / 2)),
+    );
+  }
+  const crossings = new Map(edges.map((edge) => [edge, between.get(`${edge.from} ${edge.to}`) ?? []]));
+  return { at, crossings, width: count * (BOX.width + BOX.gapX) - BOX.gapX, height: Math.round(width) - BOX.gapY };
+}

@@ -1,0 +1,80 @@
+import type { Edge, How, NodeId } from '#model/lineage.ts';
+import { html, type Markup } from '../markup.ts';
+import type { LineageNode } from '../views/lineage-node.ts';
+import { BOX, layOut } from './lineage-layout.ts';
+
+export interface LineageDrawing {
+  readonly edges: readonly Edge[];
+  readonly describe: (id: NodeId) => LineageNode;
+  /** 1 for the first tape; null when nobody knows. */
+  readonly generation: (reel: string) => number | null;
+  /** The node whose page this is. */
+  readonly own?: NodeId | undefined;
+  readonly title: string;
+}
+
+/** Each kind of link leaves the box lower and turns earlier, so that a dotted line is never drawn over a solid one. */
+const STEP: Readonly<Record<How, number>> = { stated: 0, logged: 1, proposed: 2 };
+const LOWER = 13;
+const EARLIER = 7;
+const HEAD = 34;
+/** Up to this width the drawing fills its column; a wider one keeps its size and is scrolled. */
+const FITS = 1180;
+
+/** Copies in order, from left to right: the line says how a link is known, the outline whether the thing is here. */
+export function drawLineage(drawing: LineageDrawing): Markup {
+  const layout = layOut(drawing.edges, drawing.generation);
+  const box = `-4 ${-HEAD} ${layout.width + 8} ${layout.height + HEAD + 6}`;
+  const wide = layout.width > FITS ? html` width="${layout.width}"` : html` width="100%"`;
+  const heads = layout.columns.map((name, column) => {
+    const x = column * (BOX.width + BOX.gapX);
+    return html`<text class="c" x="${x}" y="-16">${name}</text><path class="head" d="M${x} -8h${BOX.width}"/>`;
+  });
+  const links = drawing.edges.map((edge) => {
+    const [from, to] = [layout.at.get(edge.from), layout.at.get(edge.to)];
+    const crossings = layout.crossings.get(edge);
+    if (from === undefined || to === undefined || crossings === undefined) return undefined;
+    return html`<path class="link ${edge.how}" d="${route(from, to, crossings, STEP[edge.how])}"/>`;
+  });
+  const boxes = [...layout.at].map(([id, at]) => drawBox(drawing.describe(id), at, id === drawing.own));
+  return html`<svg class="chart" viewBox="${box}"${wide} role="group" aria-label="${drawing.title}">${heads}${links}${boxes}</svg>`;
+}
+
+interface Corner {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Right-angled: along the middle of each gutter, across each column at the height that was kept free for it. */
+function route(from: Corner, to: Corner, crossings: readonly number[], step: number): string {
+  const start = from.y + BOX.height / 2 + step * LOWER;
+  const end = to.y + BOX.height / 2;
+  const pitch = BOX.width + BOX.gapX;
+  let trunk = from.x + BOX.width + BOX.gapX / 2 - step * EARLIER;
+  let path = `M${from.x + BOX.width} ${start}H${trunk}`;
+  for (const height of crossings) {
+    path += `V${height}H${trunk + pitch}`;
+    trunk += pitch;
+  }
+  return `${path}V${end}H${to.x}`;
+}
+
+function drawBox(node: LineageNode, { x, y }: Corner, own: boolean): Markup {
+  const ne =
+    node.trouble &&
+    html`<g class="ne"><use href="#mk-differs" x="${x + BOX.width - 26}" y="${y + 39}" width="17" height="17"/></g>`;
+  const inner = html`<rect class="${boxClass(node, own)}" x="${x}" y="${y}" width="${BOX.width}" height="${BOX.height}"/><text class="c" x="${x + 10}" y="${y + 21}">${cut(node.caption, 33)}</text><text class="tt" x="${x + 10}" y="${y + 43}">${cut(node.title, node.trouble ? 22 : 25)}</text><text class="l" x="${x + 10}" y="${y + 64}">${cut(node.line, 29)}</text>${ne}`;
+  return node.link === undefined || own ? html`<g>${inner}</g>` : html`<a href="${node.link}">${inner}</a>`;
+}
+
+export function boxClass(node: LineageNode, own: boolean): string {
+  const here = node.status === 'held' ? ' held' : '';
+  const lost =
+    node.status === 'missing' || node.status === 'unknown' || node.status === 'gone' || node.status === 'destroyed'
+      ? ' lost'
+      : '';
+  return `box${here}${lost}${node.trouble ? ' bad' : ''}${own ? ' this' : ''}`;
+}
+
+/** The list beside the drawing has the words in full. */
+const cut = (words: string, most: number) => (words.length > most ? `${words.slice(0, most - 1).trimEnd()}…` : words);

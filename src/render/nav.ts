@@ -1,0 +1,21 @@
+/** The parts of the collection, in the order in which they stand at the head of a page. A page that isn't a part
+ * of its own says which part it belongs to. */
+export const PARTS = [
+  { part: 'reels', words: 'Reels', path: '' },
+  { part: 'editions', words: 'Editions', path: 'editions/' },
+  { part: 'lineage', words: 'Lineage', path: 'lineage/' },
+  { part: 'numbers', words: 'Numbers', path: 'numbers/' },
+  { part: 'machines', words: 'Machines', path: 'machines/' },
+  { part: 'stocks', words: 'Stocks', path: 'stocks/' },
+  { part: 'places', words: 'Places', path: 'places/' },
+  { part: 'people', words: 'People', path: 'people/' },
+  { part: 'to-mend', words: 'To mend', path: 'to-mend/' },
+] as const;
+
+export type Part = (typeof PARTS)[number]['part'];
+
+/** Pages that explain; they stand at the foot. */
+export const ASIDES = [
+  { words: 'How to read these sheets', path: 'how-to-read/' },
+  { words: 'Words of the trade', path: 'glossary/' },
+] as const;
