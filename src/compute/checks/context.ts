@@ -2,6 +2,7 @@ import type { ClimateSummary } from '#model/climate.ts';
 import type { Day } from '#model/dates.ts';
 import type { Edition } from '#model/edition.ts';
 import type { Entries } from '#model/entries.ts';
+import { itemsOf } from '#model/fact.ts';
 import type { Finding } from '#model/finding.ts';
 import type { Lineage } from '#model/lineage.ts';
 import type { Machine } from '#model/machine.ts';
@@ -37,6 +38,8 @@ export interface CheckContext {
   readonly sets: ReadonlyMap<string, readonly Reel[]>;
   /** Reels by the edition they name, in order of id. */
   readonly reelsOfEdition: ReadonlyMap<string, readonly Reel[]>;
+  /** Ids of the editions that reissue one, by its id. */
+  readonly reissues: ReadonlyMap<string, readonly string[]>;
 }
 
 export function checkContext(entries: Entries, lineage: Lineage, today: Day, assessed: Assessed): CheckContext {
@@ -55,7 +58,20 @@ export function checkContext(entries: Entries, lineage: Lineage, today: Day, ass
     reelsOfEdition: grouped(entries.reels, (reel) =>
       reel.editions?.is === 'known' ? reel.editions.value.map((edition) => edition.value) : [],
     ),
+    reissues: reissuesOf(entries.editions),
   };
+}
+
+function reissuesOf(editions: readonly Edition[]): ReadonlyMap<string, string[]> {
+  const reissues = new Map<string, string[]>();
+  for (const edition of editions) {
+    for (const earlier of itemsOf(edition.reissueOf)) {
+      const later = reissues.get(earlier.value);
+      if (later === undefined) reissues.set(earlier.value, [edition.id]);
+      else later.push(edition.id);
+    }
+  }
+  return reissues;
 }
 
 const byId = <T extends { readonly id: string }>(entries: readonly T[]): ReadonlyMap<string, T> =>

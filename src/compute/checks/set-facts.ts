@@ -1,5 +1,6 @@
 import type { Reel } from '#model/reel.ts';
 import type { CheckContext } from './context.ts';
+import { numberedSides } from './set-sides.ts';
 
 /** The reels that name one set, in order of id. */
 export interface ReelSet {
@@ -10,5 +11,7 @@ export interface ReelSet {
 /** Facts about a set of reels that belong together. */
 export const SET_FACTS = {
   set: (set: ReelSet) => set,
+  /** The matrix numbers of its sides; missing when fewer than two sides have one. */
+  numberedSides: (set: ReelSet) => numberedSides(set),
   today: (_set: ReelSet, context: CheckContext) => context.today,
 };
