@@ -1,0 +1,22 @@
+import { kindRule } from '../rule.ts';
+import { SHED_SOURCES } from '../shed-marks.ts';
+
+/** A binder that has taken up water comes off on the heads. The marks of the stocks that do are held against this one;
+ * what its own entry says is said beside them, and doesn't overrule them: a look at the tail end does. */
+export const stickyShed = kindRule({
+  id: 'sticky-shed',
+  title: 'Sticky or shedding binder',
+  reads: ['shedMarks'],
+  shownBy: ['sticky', 'shedding', 'squeal'],
+  sources: SHED_SOURCES,
+  cautions: ['playing', 'heat'],
+  action:
+    'Don’t play or wind it. Have the tail end looked at, off the machine, by someone who knows the signs; whether it may be baked depends on its base.',
+  judge: ({ shedMarks }) =>
+    shedMarks.are === 'present'
+      ? {
+          outcome: 'at-risk',
+          because: `It has every mark of the stocks that shed: ${shedMarks.marks.join(', ')}. Not tested is not clear.`,
+        }
+      : { outcome: 'clear', because: `It lacks a mark of the stocks that shed: ${shedMarks.because}.` },
+});
