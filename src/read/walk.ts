@@ -25,8 +25,9 @@ export interface Walked {
 
 /** Walks a YAML map once, into values with their places. Aliases, anchors and tags are refused where they stand.
  *
+ * @param yaml        The text that was parsed.
  * @param lineStarts  Offset of each line, the first being 0. */
-export function walk(map: YAMLMap, lineStarts: readonly number[], file: string): Walked {
+export function walk(map: YAMLMap, yaml: string, lineStarts: readonly number[], file: string): Walked {
   const problems: Diagnostic[] = [];
   let refused = false;
   let at = 0;
@@ -52,22 +53,7 @@ export function walk(map: YAMLMap, lineStarts: readonly number[], file: string):
       const action = `Write the value out again, or put it in quotes if it really begins with *.`;
       return refuse(placeOf(offset, field), 'A YAML alias', `*${value.source}`, action);
     }
-    if (value.tag !== undefined) {
-      return refuse(
-        placeOf(offset, field),
-        'A YAML tag',
-        value.tag,
-        'Take the tag away, or put the value in quotes if it really begins with !.',
-      );
-    }
-    if (value.anchor !== undefined) {
-      return refuse(
-        placeOf(offset, field),
-        'A YAML anchor',
-        `&${value.anchor}`,
-        'Take it away, or put the value in quotes if it really begins with &.',
-      );
-    }
+    if (value.tag !== undefined || value.anchor !== undefined) return property(value, offset, field);
     if (isScalar(value)) return scalar(value, offset, field);
     if (depth > DEEPEST)
       return refuse(placeOf(offset, field), `A value ${DEEPEST} levels down`, field, 'Write it nearer to the top.');
@@ -76,6 +62,16 @@ export function walk(map: YAMLMap, lineStarts: readonly number[], file: string):
     const place = placeOf(offset, field);
     const items = value.items.map((item, index) => node(item as ParsedNode | null, `${field}[${index}]`, depth + 1));
     return { is: 'list', items, place };
+  }
+
+  /** A tag or an anchor, told where its own sign stands: the parser only keeps where the value behind it begins. */
+  function property(value: ParsedNode, offset: number, field: string): undefined {
+    const [what, sign] = value.tag === undefined ? ['A YAML anchor', '&'] : ['A YAML tag', '!'];
+    let start = Math.max(yaml.lastIndexOf(sign, offset - 1), 0);
+    while (start > 0 && yaml[start - 1] === sign) start--;
+    const found = yaml.slice(start, offset).trim();
+    const action = `Take it away, or put the whole value in quotes if it really begins with "${sign}".`;
+    return refuse(placeOf(start, field), what, found, action);
   }
 
   function scalar(value: YamlScalar, offset: number, field: string): Scalar | undefined {

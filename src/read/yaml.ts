@@ -25,13 +25,14 @@ export interface FrontMatter {
  *
  * @param yaml  Between the two `---` lines; its first line is the file's second. */
 export function parseFrontMatter(yaml: string, file: string): FrontMatter {
+  if (yaml.trim() === '') return { root: undefined, problems: [notFacts('', file)] };
   const lines = new LineCounter();
   const document = parseYaml(yaml, lines);
   if (document === undefined) return { root: undefined, problems: [tooDeep(file)] };
   const [error] = document.errors;
   if (error !== undefined) return { root: undefined, problems: [syntaxProblem(error, yaml, lines, file)] };
-  if (!isMap(document.contents)) return { root: undefined, problems: [notFacts(document, file)] };
-  const walked = walk(document.contents, lines.lineStarts, file);
+  if (!isMap(document.contents)) return { root: undefined, problems: [notFacts(yaml.trim().slice(0, 100), file)] };
+  const walked = walk(document.contents, `\n${yaml}`, lines.lineStarts, file);
   return walked.refused ? { root: undefined, problems: walked.problems } : walked;
 }
 
@@ -63,7 +64,7 @@ function parseYaml(yaml: string, lines: LineCounter): Document.Parsed | undefine
     if (error instanceof RangeError) return undefined;
     throw error;
   }
-  return document ?? parseDocument('{}');
+  return document;
 }
 
 /** gray-matter looks for comments with a pattern that takes the square of the time on a long run of blanks. */
@@ -89,8 +90,7 @@ function tooDeep(file: string): Diagnostic {
   );
 }
 
-function notFacts(document: Document.Parsed, file: string): Diagnostic {
-  const found = document.contents === null ? 'nothing' : document.toString().slice(0, 200).trim();
+function notFacts(found: string, file: string): Diagnostic {
   return entryProblem(
     'entry/missing',
     { file, line: 2, column: 1, field: '' },

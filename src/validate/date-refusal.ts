@@ -86,7 +86,7 @@ function refuseWrittenOut(plain: string): Refusal | undefined {
   if (day !== undefined && !isCalendarDay(year, month, day)) return refuseDay(plain, year, month, day);
   const full = day === undefined ? dashed(year, month) : dashed(year, month, day);
   const which = groups.month?.length === 1 ? 'month' : 'day';
-  return refused(`A two-digit ${which} is needed.`, full, `Write ${full}.`);
+  return refused(`Each part has its figures in full: two-digit ${which} needed.`, full, `Write ${full}.`);
 }
 
 function refuseMonth(plain: string, month: string, day: number | undefined): Refusal {
@@ -118,7 +118,7 @@ function refuseOther(plain: string): Refusal | undefined {
   }
   if (/^\d{8}$/u.test(plain)) {
     const full = `${plain.slice(0, 4)}-${plain.slice(4, 6)}-${plain.slice(6)}`;
-    return refused('Only the hyphenated (extended) form is read.', full, `Write ${full}.`);
+    return refused('Dates are read in the hyphenated (extended) form only: EDTF level 0.', full, `Write ${full}.`);
   }
   return undefined;
 }

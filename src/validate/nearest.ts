@@ -10,7 +10,7 @@ export function nearestOf(text: string, candidates: Iterable<string>): string | 
   let least = Math.max(1, Math.floor(wanted.length / 3)) + 1;
   for (const candidate of candidates) {
     if (Math.abs(candidate.length - text.length) > least + 2 || candidate.length > LONGEST) continue;
-    const steps = slips(wanted, plain(candidate), least);
+    const steps = slips(wanted, plain(candidate), least + 1);
     if (steps < least || (steps === least && best !== undefined && candidate < best)) {
       best = candidate;
       least = steps;

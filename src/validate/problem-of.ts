@@ -16,7 +16,7 @@ export function problemOf(
 ): Diagnostic {
   switch (trouble.is) {
     case 'bad-value': {
-      const node = nodeAt(root, path);
+      const node = nodeAt(root, path) ?? shorthand(root, path);
       const { code = 'entry/bad-value', ...words } = trouble.refusal;
       return {
         severity: 'error',
@@ -91,6 +91,12 @@ function elsewhere(key: string, keysBelow: readonly string[]): string | undefine
   if (same !== undefined) return same;
   const near = nearestOf(key, new Set(keysBelow.map(last)));
   return keysBelow.find((dotted) => last(dotted) === near);
+}
+
+/** The text that stands in place of a whole map, for the one key of it that the text is. */
+function shorthand(root: Branch, path: readonly PropertyKey[]): Node | undefined {
+  const parent = nodeAt(root, path.slice(0, -1));
+  return parent?.is === 'scalar' ? parent : undefined;
 }
 
 /** Where the key at the end of a path is written, or where the map begins that lacks it. */

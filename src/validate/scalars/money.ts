@@ -17,8 +17,12 @@ const OF_SIGN: Readonly<Record<string, readonly string[]>> = {
   '¥': ['JPY', 'CNY'],
 };
 
-/** ISO 4217 codes, past ones such as DEM included, as the platform lists them. */
-const CURRENCIES: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));
+/** Codes withdrawn from ISO 4217 (its list three; these from memory) that a receipt of the time can carry. */
+const PAST =
+  'ARP ATS BEF BGL BRC BRE CSK CYP DDM DEM EEK ESP FIM FRF GRD HRD HRK IEP ILP ISJ ITL LTL LUF LVL MTL MXP NLG PLZ PTE ROL RUR SIT SKK SUR TRL YUD YUM ZRN';
+
+/** ISO 4217: today's codes as the platform lists them, and past ones. */
+const CURRENCIES: ReadonlySet<string> = new Set([...Intl.supportedValuesOf('currency'), ...PAST.split(' ')]);
 
 /** An amount with its ISO 4217 currency code behind it: `450 GBP`. */
 export function parseMoney(text: string): Parsed<Money> {
