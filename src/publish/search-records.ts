@@ -1,7 +1,7 @@
 import { gatherNumbers } from '#compute/identifiers/gather-numbers.ts';
 import { wordsOfNumber } from '#compute/identifiers/search-words.ts';
-import type { Catalogue } from '#model/catalogue.ts';
 import type { PartialDate } from '#model/dates.ts';
+import type { Entries } from '#model/entries.ts';
 import type { EntryBase } from '#model/entry.ts';
 import { type Fact, itemsOf, type Known, valueOf } from '#model/fact.ts';
 import type { PersonRef } from '#model/person.ts';
@@ -22,9 +22,8 @@ const WHAT: Record<Exclude<EntryKind, 'shares'>, string> = {
 };
 
 /** Every page of an entry as the text index holds it, with the filters that sort a shelf of tapes. */
-export function searchRecords(catalogue: Catalogue): readonly SearchRecord[] {
-  const { entries } = catalogue;
-  const titles = titlesOf(catalogue);
+export function searchRecords(entries: Entries): readonly SearchRecord[] {
+  const titles = titlesOf(entries);
   const numbers = Map.groupBy(
     gatherNumbers(entries),
     ({ thing }) => `${thing.of === 'edition' ? 'editions' : 'reels'}/${thing.id}`,
@@ -103,8 +102,7 @@ function reelFilters(reel: Reel, titles: Titles): Filters {
   };
 }
 
-function titlesOf({ entries }: Catalogue): Titles {
-  const { editions, stocks, places, people } = entries;
+function titlesOf({ editions, stocks, places, people }: Entries): Titles {
   return new Map(
     [...editions, ...stocks, ...places, ...people].map((entry) => [`${entry.folder}/${entry.id}`, entry.title.value]),
   );

@@ -39,7 +39,7 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
       progress('pages');
       await buildPages({ catalogue, photographs: published.photographs, base }, into, cache);
       progress('text index');
-      await writeSearch(searchRecords(catalogue), valueOf(catalogue.entries.collection.language) ?? 'en', into);
+      await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
       await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
       return published;
     },
@@ -48,7 +48,10 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
 }
 
 /** Every photograph that an entry names and that opens, with the regions that readings mark on it; by path. */
-export function wantedPhotographs(catalogue: Catalogue, collection: string): readonly PhotographWanted[] {
+export function wantedPhotographs(
+  catalogue: Pick<Catalogue, 'entries' | 'photographs'>,
+  collection: string,
+): readonly PhotographWanted[] {
   const { collection: _, unusable: __, ...lists } = catalogue.entries;
   const wanted = new Map<string, Region[]>();
   for (const entry of Object.values(lists).flat()) {
