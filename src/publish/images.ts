@@ -24,7 +24,7 @@ const HELD_PIXELS = 120_000_000;
 
 /** Changes whenever the same photograph would give other bytes. */
 export const PICTURE_SETTINGS = JSON.stringify([
-  { version: 1, WIDTHS, CROP_WIDTH, TILE, WEBP, JPEG, TILE_JPEG },
+  { version: 2, WIDTHS, CROP_WIDTH, TILE, WEBP, JPEG, TILE_JPEG },
   [sharp.versions.sharp, sharp.versions.vips],
 ]);
 
@@ -93,6 +93,10 @@ export async function makeZoom(
   // Level 0 of the standard asks for this one: the whole photograph at the largest size there is.
   await mkdir(join(making, 'full', 'max', '0'), { recursive: true });
   await cp(join(folder, largest.jpeg), join(making, 'full', 'max', '0', 'default.jpg'));
+  // The one tile of the smallest scale, which some readers ask for by its region rather than as the whole.
+  await cp(join(making, 'full', smallest), join(making, `0,0,${size.widthPx},${size.heightPx}`, smallest), {
+    recursive: true,
+  });
   const root = await contentName(making);
   await rename(making, join(folder, root));
   const scaleFactors = said.tiles[0]?.scaleFactors ?? [1];
