@@ -28,7 +28,9 @@ export function parseFrontMatter(yaml: string, file: string): FrontMatter {
   if (yaml.trim() === '') return { root: undefined, problems: [notFacts('', file)] };
   const lines = new LineCounter();
   const document = parseYaml(yaml, lines);
-  if (document === undefined) return { root: undefined, problems: [tooDeep(file)] };
+  if (document === 'too deep') return { root: undefined, problems: [tooDeep(file)] };
+  // Comments alone aren't handed to the engine.
+  if (document === undefined) return { root: undefined, problems: [notFacts(yaml.trim().slice(0, 100), file)] };
   const [error] = document.errors;
   if (error !== undefined) return { root: undefined, problems: [syntaxProblem(error, yaml, lines, file)] };
   if (!isMap(document.contents)) return { root: undefined, problems: [notFacts(yaml.trim().slice(0, 100), file)] };
@@ -36,7 +38,7 @@ export function parseFrontMatter(yaml: string, file: string): FrontMatter {
   return walked.refused ? { root: undefined, problems: walked.problems } : walked;
 }
 
-function parseYaml(yaml: string, lines: LineCounter): Document.Parsed | undefined {
+function parseYaml(yaml: string, lines: LineCounter): Document.Parsed | 'too deep' | undefined {
   let document: Document.Parsed | undefined;
   const parse = (text: string): object => {
     // Repeated keys are looked for in the walk: the parser compares each key with each other.
@@ -61,7 +63,7 @@ function parseYaml(yaml: string, lines: LineCounter): Document.Parsed | undefine
     matter(`---\n${yaml}---\n`, { language: 'yaml', engines });
   } catch (error) {
     // The parser calls itself for each level, so only the stack ends a bomb of brackets.
-    if (error instanceof RangeError) return undefined;
+    if (error instanceof RangeError) return 'too deep';
     throw error;
   }
   return document;
