@@ -7,6 +7,7 @@ import { traceLineage } from '#compute/lineage/graph.ts';
 import { missingFacts } from '#compute/missing.ts';
 import { matchMachines } from '#compute/playback/machines.ts';
 import { problemsByReel } from '#compute/problems-by-reel.ts';
+import { packVerdict } from '#compute/worked/pack-verdict.ts';
 import { workOutReel } from '#compute/worked/reel.ts';
 import type { Catalogue, PhotographFact } from '#model/catalogue.ts';
 import type { ClimateSummary } from '#model/climate.ts';
@@ -39,6 +40,7 @@ export function buildCatalogue({ entries, problems, photographs, climate, today 
     reel,
     numbers: numbersOf(reel),
     worked: workOutReel(reel, entries),
+    packVerdict: packVerdict(reel, entries),
     findings: findings.get(reel.id) ?? [],
     playing: playing.get(reel.id) ?? { verdicts: [], needs: [] },
     lineage: lineage.byReel.get(reel.id) ?? UNLINKED,

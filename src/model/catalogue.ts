@@ -5,6 +5,7 @@ import type { Entries } from './entries.ts';
 import type { Finding } from './finding.ts';
 import type { Lineage, ReelLineage } from './lineage.ts';
 import type { NumberSeen } from './number-seen.ts';
+import type { PackVerdict } from './pack-verdict.ts';
 import type { Playing } from './playing.ts';
 import type { Reel } from './reel.ts';
 import type { Worked } from './worked.ts';
@@ -14,6 +15,8 @@ export interface ReelSheet {
   readonly reel: Reel;
   readonly numbers: readonly NumberSeen[];
   readonly worked: readonly Worked[];
+  /** Which speeds the measured pack allows; missing while it isn't measured. */
+  readonly packVerdict?: PackVerdict | undefined;
   readonly findings: readonly Finding[];
   readonly playing: Playing;
   readonly lineage: ReelLineage;
