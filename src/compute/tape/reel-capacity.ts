@@ -27,8 +27,9 @@ export const PRINTED_CAPACITIES: readonly PrintedCapacity[] = [
 /** The hubs that a reel may have inside: the small one of home reels, and the large one of studio reels. From memory. */
 const SMALLEST_HUB_MM = millimetres(57);
 const LARGEST_HUB_MM = inches(4.5);
-/** Flange left above a pack that a careful winder leaves. Common practice, no source. */
-const USUAL_MARGIN_MM = 8;
+/** Flange left above a pack: what the lengths printed on boxes leave on the largest hub, 7 mm on a 10½ in reel and 12 mm
+ * on a 12½ in one. Common practice, no source. */
+const USUAL_MARGIN_MM = 12.5;
 
 export interface ReelCapacity {
   /** Surely fits: the largest hub, and the usual margin left under the flange. */
