@@ -57,7 +57,7 @@ const isLongFigures = (run: Run) => run.is === 'figures' && run.plain.length >= 
 const hasFigures = (group: { runs: readonly Run[] }) => group.runs.some((run) => run.is === 'figures');
 
 /** The text's runs, cut where a mark other than a joiner stands; each group starts and ends with letters or figures. */
-function markGroups(text: string): readonly { runs: readonly Run[] }[] {
+export function markGroups(text: string): readonly { runs: readonly Run[] }[] {
   const groups: Run[][] = [[]];
   for (const run of runsOf(text)) {
     if (run.is === 'between' && !JOINER.test(run.text)) groups.push([]);

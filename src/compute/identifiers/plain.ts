@@ -30,6 +30,9 @@ const LATIN_OF = new Map(
 );
 
 const ALL_PLAIN = /^[A-Z0-9]*$/;
+/** Latin letters without accents, figures and the common marks need none of Unicode's tables. */
+const ALL_ASCII = /^[ -~]*$/;
+const NOT_PLAIN = /[^A-Z0-9]+/g;
 const LETTER_OR_FIGURE = /[\p{L}\p{Nd}]/u;
 const ACCENTS = /[\u0300-\u036f]/g;
 
@@ -41,7 +44,8 @@ const ACCENTS = /[\u0300-\u036f]/g;
  */
 export function plainForm(text: string): string {
   const capitals = text.toUpperCase();
-  return ALL_PLAIN.test(capitals) ? capitals : foldAll(capitals);
+  if (ALL_PLAIN.test(capitals)) return capitals;
+  return ALL_ASCII.test(capitals) ? capitals.replaceAll(NOT_PLAIN, '') : foldAll(capitals);
 }
 
 function foldAll(capitals: string): string {
