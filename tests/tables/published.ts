@@ -10,6 +10,7 @@ export interface PublishedRow {
   readonly tolerance: { readonly abs?: number; readonly rel?: number };
   readonly source: string;
   readonly sourceKind: string;
+  readonly note?: string;
   readonly reckon?: { readonly name: string; readonly args: readonly string[] };
 }
 

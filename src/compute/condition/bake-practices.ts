@@ -134,9 +134,10 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
 /** The hottest that any of them goes. Source: an engineer's articles and a maker's "never above", both above. */
 export const HOTTEST_C = celsius(60);
 
-/** Bakes after which common practice stops; no source. 20 and more have been reported, and repeats over three years
- * stayed playable (UNESCO RAMP study r9704e; AV Media Matters list, December 1999 [S-BAKE]). */
+/** Bakes after which common practice stops. */
 export const USUAL_BAKES = 7;
+export const USUAL_BAKES_SOURCE =
+  'about 7: common practice, no source; 20 and more are reported, with no documented limit (UNESCO RAMP study r9704e), and repeats over three years stayed playable (AV Media Matters list, December 1999 [S-BAKE])';
 
 /** What baking costs is contested. */
 export const BAKE_COSTS: readonly { readonly says: string; readonly source: string }[] = [

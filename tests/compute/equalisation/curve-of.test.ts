@@ -135,7 +135,7 @@ describe('the table of curves', () => {
     const all = [...STANDARDS, ...OTHER_CURVES].filter((row) => row.speedMmPerS === speed);
     const same = all.filter((row) => row.lowUs === wanted.lowUs && row.highUs === wanted.highUs);
     expect(same.length).toBeGreaterThan(0);
-    const names: string[] = same.map((row) => ('name' in row ? row.name : row.called));
+    const names: string[] = same.map((row) => ('name' in row ? String(row.name) : row.called));
     expect(names.some((name) => name === first || name.startsWith(`${first} `))).toBe(true);
   });
 
