@@ -17,6 +17,7 @@ const TYPES: ReadonlyMap<string, string> = new Map([
   ['.wasm', 'application/wasm'],
   ['.webmanifest', 'application/manifest+json; charset=utf-8'],
   ['.webp', 'image/webp'],
+  ['.woff', 'font/woff'],
   ['.woff2', 'font/woff2'],
   ['.xml', 'application/xml; charset=utf-8'],
   ['.zip', 'application/zip'],
