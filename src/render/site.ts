@@ -8,6 +8,8 @@ export interface Site {
   readonly photographs: ReadonlyMap<string, PublishedPhotograph>;
   /** Where the site stands on its host: `/` or `/sub/`, always with both slashes. */
   readonly base: string;
+  /** The lines of entries that have problems, by file, to be shown beside what is said of them. */
+  readonly entryLines?: ReadonlyMap<string, readonly string[]>;
 }
 
 /** The builder bundles the pages, so they have their own copy of every module: only the global object is shared. */

@@ -36,7 +36,7 @@ function box(node: LineageNode, own: boolean): Markup {
   const lost =
     node.status === 'missing' || node.status === 'unknown' || node.status === 'gone' || node.status === 'destroyed';
   const className = `node${lost ? ' lost' : ''}${node.status === 'held' ? ' held' : ''}${node.trouble ? ' bad' : ''}${own ? ' this' : ''}`;
-  const words = html`<span class="cap">${node.caption}${own && ' · this one'}${node.trouble && ' · disagrees'}</span><b>${node.title}</b>${node.line !== '' && `, ${node.line}`}`;
+  const words = html`<span class="cap">${node.caption}${own && ' · this one'}${node.trouble && ' · disagrees'}</span><b>${node.title}</b>${node.line !== '' && `, ${node.line}`}${node.is === 'reel' && node.name !== node.title && html`<span class="cap">${node.name}</span>`}`;
   return node.link === undefined || own
     ? html`<span class="${className}">${words}</span>`
     : html`<a class="${className}" href="${node.link}">${words}</a>`;

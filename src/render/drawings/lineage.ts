@@ -63,7 +63,7 @@ function drawBox(node: LineageNode, { x, y }: Corner, own: boolean): Markup {
   const ne =
     node.trouble &&
     html`<g class="ne"><use href="#mk-differs" x="${x + BOX.width - 26}" y="${y + 39}" width="17" height="17"/></g>`;
-  const inner = html`<rect class="${boxClass(node, own)}" x="${x}" y="${y}" width="${BOX.width}" height="${BOX.height}"/><text class="c" x="${x + 10}" y="${y + 21}">${cut(node.caption, 33)}</text><text class="tt" x="${x + 10}" y="${y + 43}">${cut(node.title, node.trouble ? 22 : 25)}</text><text class="l" x="${x + 10}" y="${y + 64}">${cut(node.line, 29)}</text>${ne}`;
+  const inner = html`<title>${node.name}: ${node.caption}</title><rect class="${boxClass(node, own)}" x="${x}" y="${y}" width="${BOX.width}" height="${BOX.height}"/><text class="c" x="${x + 10}" y="${y + 21}">${cut(node.caption, 33)}</text><text class="tt" x="${x + 10}" y="${y + 43}">${cut(node.title, node.trouble ? 22 : 25)}</text><text class="l" x="${x + 10}" y="${y + 64}">${cut(node.line, 29)}</text>${ne}`;
   return node.link === undefined || own ? html`<g>${inner}</g>` : html`<a href="${node.link}">${inner}</a>`;
 }
 

@@ -6,6 +6,7 @@ import type { Cut } from '#model/reel.ts';
 import type { Status } from '#model/words.ts';
 import { entryHref } from '../links.ts';
 import { dateWords } from '../words/date.ts';
+import { sideWords } from '../words/side.ts';
 import type { Lookup } from './lookup.ts';
 import { numbersOf } from './numbers.ts';
 import { isAboutLineage } from './trouble.ts';
@@ -15,7 +16,10 @@ export interface LineageNode {
   readonly id: NodeId;
   readonly is: 'reel' | 'cut' | 'edition';
   readonly caption: string;
+  /** Short: a number where there is one. */
   readonly title: string;
+  /** The whole title, for the list and for those who point at the box. */
+  readonly name: string;
   readonly line: string;
   readonly status: Status | 'unknown';
   readonly link: string | undefined;
@@ -40,6 +44,7 @@ export function describeNode(id: NodeId, lookup: Lookup): LineageNode {
     is: 'reel',
     caption: 'no entry',
     title: rest,
+    name: rest,
     line: '',
     status: 'unknown',
     link: undefined,
@@ -50,13 +55,14 @@ export function describeNode(id: NodeId, lookup: Lookup): LineageNode {
 function reelNode(id: NodeId, { reel, problems }: ReelSheet): LineageNode {
   const kind = valueOf(reel.kind) ?? 'kind not recorded';
   const recorded = valueOf(reel.recorded)?.on;
+  const [number] = numbersOf(reel, 1);
   return {
     id,
     is: 'reel',
     caption: `${kind} · ${reel.status.value}`,
-    title: reel.title.value,
-    line:
-      [numbersOf(reel, 1).join(''), recorded && dateWords(recorded.value)].filter(Boolean).join(', ') || 'not dated',
+    title: number === undefined ? reel.title.value : `${number} · ${sideWords(reel)}`,
+    name: reel.title.value,
+    line: recorded === undefined ? 'not dated' : dateWords(recorded.value),
     status: reel.status.value,
     link: entryHref('reels', reel.id),
     trouble: problems.some((problem) => problem.severity === 'warning' && isAboutLineage(problem.code)),
@@ -70,6 +76,7 @@ function editionNode(id: NodeId, edition: Edition, trouble: boolean): LineageNod
     is: 'edition',
     caption: [valueOf(edition.madeAs) ?? 'edition', valueOf(edition.territory)].filter(Boolean).join(' · '),
     title: itemsOf(edition.catalogue)[0]?.value ?? edition.title.value,
+    name: edition.title.value,
     line: issued === undefined ? 'not dated' : dateWords(issued),
     status: 'elsewhere',
     link: entryHref('editions', edition.id),
@@ -89,6 +96,7 @@ function cutNode(id: NodeId, rest: string, lookup: Lookup): LineageNode {
     is: 'cut',
     caption: `lacquer${usedWords(cut)}`,
     title: stem === undefined ? `cut ${number}` : `${stem}-${number}`,
+    name: `cut ${number} of ${reel?.title.value ?? reelId}`,
     line:
       [cut?.on && dateWords(cut.on.value), cut?.halfSpeed?.value === true && 'half speed'].filter(Boolean).join(', ') ||
       'not dated',

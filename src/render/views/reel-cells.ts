@@ -22,6 +22,8 @@ export interface Cell {
   /** How wide, on a desk and on a phone. */
   readonly width?: string;
   readonly big?: boolean;
+  /** A word of the glossary that the caption leads to. */
+  readonly term?: string;
   /** The key of the entry that a reading may speak for. */
   readonly key: string;
 }
@@ -47,7 +49,13 @@ export function reelCells({ reel, lineage }: ReelSheet, lookup: Lookup, units: U
       key: 'kind',
     },
     { caption: 'Catalogue', value: numberWords(numbers.catalogue), width: 'n2', key: 'numbers.catalogue' },
-    { caption: 'Matrix', value: numberWords(numbers.matrix), width: 'n2', key: 'numbers.matrix' },
+    {
+      caption: 'Matrix',
+      term: 'matrix-number',
+      value: numberWords(numbers.matrix),
+      width: 'n2',
+      key: 'numbers.matrix',
+    },
     { caption: 'Job, other', value: jobWords(reel), width: 'n2', key: 'numbers.job' },
     { caption: 'Made for', value: factWords(reel.client, (client) => personLink(client, lookup)), key: 'client' },
     {
@@ -59,25 +67,41 @@ export function reelCells({ reel, lineage }: ReelSheet, lookup: Lookup, units: U
     },
     {
       caption: 'Equalisation',
+      term: 'equalisation',
       value: factWords(format.equalisation, equalisationWords),
       width: 'n2',
       key: 'format.equalisation',
     },
-    { caption: 'Tracks', value: factWords(format.tracks, capital), sub: trackWords(format), key: 'format.tracks' },
+    {
+      caption: 'Tracks',
+      term: 'tracks',
+      value: factWords(format.tracks, capital),
+      sub: trackWords(format),
+      key: 'format.tracks',
+    },
     {
       caption: 'Level',
+      term: 'level',
       value: factWords(format.level, (level) => `${decimal(level, 1)} nWb/m`),
       sub: toneWords(format),
       key: 'format.level',
     },
     {
       caption: 'Noise reduction',
+      term: 'noise-reduction',
       value: factWords(format.noiseReduction, (system) => system),
       width: 'n2',
       key: 'format.noise-reduction',
     },
-    { caption: 'Stock', value: stockWords(reel, lookup), sub: stockLine(reel, lookup), width: 'n4', key: 'stock' },
-    { caption: 'Pack', value: packWords(pack, units), sub: carrierWords(pack), key: 'pack' },
+    {
+      caption: 'Stock',
+      term: 'stock',
+      value: stockWords(reel, lookup),
+      sub: stockLine(reel, lookup),
+      width: 'n4',
+      key: 'stock',
+    },
+    { caption: 'Pack', term: 'pack', value: packWords(pack, units), sub: carrierWords(pack), key: 'pack' },
     {
       caption: 'Length',
       value: factWords(reel.durationS, clock),
