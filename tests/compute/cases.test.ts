@@ -51,7 +51,7 @@ function expectTold(told: readonly Diagnostic[], one: CheckCase): void {
 
 /** The form that every message has, and the entry in which a disagreement between entries stands. */
 function expectWellFormed({ message, found, expected, action, place, related }: Diagnostic): void {
-  expect(message).toMatch(/^[\p{Lu}"“0-9].*\.$/su);
+  expect(message).toMatch(/^\S.*\.$/su);
   expect(found).not.toBe('');
   expect(expected).not.toBe('');
   expect(action).toMatch(/^\p{Lu}\p{Ll}+[ ,].*\.$/su);

@@ -1,4 +1,4 @@
-import { clock, spanInWords } from '../figure/in-words.ts';
+import { clock, listInWords, spanInWords } from '../figure/in-words.ts';
 import type { SummedContents } from './contents-sum.ts';
 import { type DigitReading, digitReadings } from './digit-readings.ts';
 
@@ -46,18 +46,21 @@ export function explainDifference(stated: { value: number; written: string }, co
     gives,
     mayBeGaps,
   });
-  const swapped = readingThatAgrees(stated.written, contents, 'swap');
+  const swapped = statedReading(stated.written, contents, 'swap');
   if (swapped !== undefined) return differs(swapped.says, swapped.gives);
   if (mayBeGaps) return { is: 'agrees' };
   const eachS = deniedGap(differenceS, contents);
   if (eachS !== undefined) return { is: 'gaps', eachS, differenceS };
-  const runOut = runOutSays(differenceS, slackS, contents);
-  if (runOut !== undefined) return differs(runOut);
-  const misread = readingThatAgrees(stated.written, contents, 'misread');
-  if (misread !== undefined) return differs(misread.says, misread.gives);
-  return differs(
-    titleSays(differenceS, slackS, contents) ?? 'Add the titles up again, and look for one that has no line.',
-  );
+  const misread = statedReading(stated.written, contents, 'misread');
+  const says =
+    recordedRunOut(differenceS, slackS, contents) ??
+    titleReading(stated.value, contents, 'swap') ??
+    unrecordedRunOut(differenceS, contents) ??
+    misread?.says ??
+    titleReading(stated.value, contents, 'misread') ??
+    missingOrTwice(differenceS, slackS, contents) ??
+    'Add the titles up against the label again.';
+  return differs(says, says === misread?.says ? misread.gives : undefined);
 }
 
 const nearest = (allowed: readonly number[], stated: number) =>
@@ -67,43 +70,38 @@ const nearest = (allowed: readonly number[], stated: number) =>
 const isUnrecordedGaps = (differenceS: number, { gapsS, gapCount }: SummedContents) =>
   gapsS === undefined && differenceS > 0 && differenceS <= gapCount * LONGEST_GAP_S;
 
-/** The one reading of the stated length, or else of one title's, that makes the sum exact; none when several do. */
-function readingThatAgrees(
+/** The one reading of the stated length that is what the contents add up to; none when several are. */
+function statedReading(
   written: string,
-  contents: SummedContents,
+  { allowed }: SummedContents,
   is: DigitReading['is'],
-): { says: string; gives: string | undefined } | undefined {
-  const ofStated = digitReadings(written).filter(
-    (reading) => reading.is === is && contents.allowed.some((sumS) => Math.abs(sumS - reading.durationS) < 1),
+): { says: string; gives: string } | undefined {
+  const agreeing = digitReadings(written).filter(
+    (reading) => reading.is === is && allowed.some((sumS) => Math.abs(sumS - reading.durationS) < 1),
   );
-  const only = ofStated.length === 1 ? ofStated[0] : undefined;
-  if (only !== undefined) {
-    const says = `Look at the stated length again: ${only.gives}, ${only.because}, is what the contents add up to.`;
-    return { says, gives: only.gives };
-  }
-  const statedS = digitSeconds(written);
-  if (ofStated.length > 0 || statedS === undefined) return undefined;
-  const ofTitles = contents.titles.flatMap((title) =>
+  const [only, ...more] = agreeing;
+  if (only === undefined || more.length > 0) return undefined;
+  const { gives, because } = only;
+  return { says: `Look at the stated length again: ${gives}, ${because}, is what the contents add up to.`, gives };
+}
+
+/** Past this many titles any sum has a reading that would do, and naming them helps nobody. */
+const MOST_NAMED = 3;
+
+/** The readings of one title's length that would make the sum exact. */
+function titleReading(statedS: number, contents: SummedContents, is: DigitReading['is']): string | undefined {
+  const agreeing = contents.titles.flatMap((title) =>
     digitReadings(title.durationS?.written ?? '')
       .filter((reading) => reading.is === is && agreesWith(statedS, title.durationS?.value ?? 0, reading, contents))
-      .map((reading) => ({ title, reading })),
+      .map((reading) => `${reading.gives} for ${title.title.written} (${reading.because})`),
   );
-  const [first, ...more] = ofTitles;
-  if (first === undefined || more.length > 0) return undefined;
-  const { title, reading } = first;
-  const says = `Look at ${title.title.written} again: ${reading.gives}, ${reading.because}, would make the sum ${clock(statedS)}.`;
-  return { says, gives: undefined };
+  if (agreeing.length === 0 || agreeing.length > MOST_NAMED) return undefined;
+  const which = agreeing.length === 1 ? 'the title' : 'the titles';
+  return `Look at ${which} again: ${listInWords(agreeing, 'or')} would make the sum ${clock(statedS)}.`;
 }
 
 const agreesWith = (statedS: number, titleS: number, reading: DigitReading, { allowed }: SummedContents) =>
   allowed.some((sumS) => Math.abs(sumS - titleS + reading.durationS - statedS) < 1);
-
-/** The stated length in seconds, when it is written as a clock time. */
-function digitSeconds(written: string): number | undefined {
-  const parts = written.trim().split(':').map(Number);
-  if (parts.length < 2 || parts.some(Number.isNaN)) return undefined;
-  return parts.reduce((total, part) => total * 60 + part, 0);
-}
 
 /** Whole seconds a gap, when the label says that there are none and three or more titles leave just that over. */
 function deniedGap(differenceS: number, { gapsS, gapCount }: SummedContents): number | undefined {
@@ -112,21 +110,24 @@ function deniedGap(differenceS: number, { gapsS, gapCount }: SummedContents): nu
   return Number.isInteger(eachS) && eachS >= USUAL_GAPS_S.least && eachS <= USUAL_GAPS_S.most ? eachS : undefined;
 }
 
-function runOutSays(differenceS: number, slackS: number, { runOutS, runOutCounted }: SummedContents) {
-  if (runOutS === undefined) {
-    if (differenceS <= 0 || differenceS > LONGEST_RUN_OUT_S) return undefined;
-    return `Look at the label again: ${spanInWords(differenceS)} of sound in the run-out, counted in the length, would account for it.`;
-  }
+function recordedRunOut(differenceS: number, slackS: number, { runOutS, runOutCounted }: SummedContents) {
+  if (runOutS === undefined) return undefined;
+  const sound = `the run-out sound (${spanInWords(runOutS)})`;
   if (runOutCounted === false && Math.abs(differenceS - runOutS) <= slackS) {
-    return `Look at the label again: the sum agrees when the run-out sound (${spanInWords(runOutS)}) is part of the stated length, and the entry says that it isn’t.`;
+    return `Look at the label again: the sum agrees when ${sound} is part of the stated length, and the entry says that it isn’t.`;
   }
   if (runOutCounted === true && Math.abs(differenceS + runOutS) <= slackS) {
-    return `Look at the label again: the sum agrees when the run-out sound (${spanInWords(runOutS)}) isn’t part of the stated length, and the entry says that it is.`;
+    return `Look at the label again: the sum agrees when ${sound} isn’t part of the stated length, and the entry says that it is.`;
   }
   return undefined;
 }
 
-function titleSays(differenceS: number, slackS: number, { titles }: SummedContents): string | undefined {
+function unrecordedRunOut(differenceS: number, { runOutS }: SummedContents): string | undefined {
+  if (runOutS !== undefined || differenceS <= 0 || differenceS > LONGEST_RUN_OUT_S) return undefined;
+  return `Look at the label again: ${spanInWords(differenceS)} of sound in the run-out, counted in the length, would account for it.`;
+}
+
+function missingOrTwice(differenceS: number, slackS: number, { titles }: SummedContents): string | undefined {
   if (differenceS >= SHORTEST_TITLE_S && differenceS <= LONGEST_TITLE_S) {
     return `Look at the listing again: a title of about ${clock(differenceS)} that isn’t listed would account for it.`;
   }

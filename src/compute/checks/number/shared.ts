@@ -12,7 +12,7 @@ export const shared = crossCheck({
     sharedMatrices.map((uses) => {
       const titles = listInWords(uses.map(({ edition }) => edition.title.written));
       return {
-        message: `${titles} bear one matrix number, and no reissue links them.`,
+        message: `One matrix number stands on ${titles}, and no reissue links them.`,
         action:
           'Write `reissue-of:` into the later one if it was pressed from the same cut; metalwork was also sent abroad for an edition of its own, and then this is right as it stands. Otherwise look at the run-outs again.',
         ...between(
