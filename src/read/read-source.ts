@@ -7,7 +7,7 @@ import { entryProblem, startOf } from './entry-problem.ts';
 import type { SourceFile } from './source-file.ts';
 
 /** An entry is at most 1 MB. */
-export const LARGEST_ENTRY_BYTES = 1024 * 1024;
+const LARGEST_ENTRY_BYTES = 1024 * 1024;
 
 /** Reads one entry's file. It is opened once and asked what it is, so that nothing can be put in its place between. */
 export function readSource(root: string, path: string): SourceFile | Diagnostic {

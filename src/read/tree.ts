@@ -16,7 +16,7 @@ export interface Branch {
   readonly place: Place;
 }
 
-export interface List {
+interface List {
   readonly is: 'list';
   readonly items: readonly (Node | undefined)[];
   readonly place: Place;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Fact } from '#model/fact.ts';
 import type { Place } from '#model/place.ts';
-import type { Branch, Node } from '#read/tree.ts';
+import type { Node } from '#read/tree.ts';
 import { isNone, NONE, refuse } from './leaf.ts';
 import { report, type Trouble } from './trouble.ts';
 
@@ -113,6 +113,3 @@ export function factOf<T>(schema: MapSchema<T>) {
   });
   return Object.assign(either, { keysBelow: schema.keysBelow });
 }
-
-/** The map of an entry as a whole. */
-export const readMap = <T>(schema: MapSchema<T>, root: Branch) => schema.safeParse(root);

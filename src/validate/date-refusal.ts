@@ -21,7 +21,7 @@ const WRITTEN_OUT = /^[?~%]?(?<year>\d{4})-(?<month>\d{1,2})(?:-(?<day>\d{1,2}))
 const FIGURES = /^(?<a>\d{1,2})(?<sign>[/.-])(?<b>\d{1,2})\k<sign>(?<year>\d{2}|\d{4})$/u;
 
 /** The month's English name; 1 is January. */
-export const monthName = (month: number): string => MONTHS[month - 1] ?? String(month);
+const monthName = (month: number): string => MONTHS[month - 1] ?? String(month);
 
 /** Why a text isn't a date, and what to write: the form that is meant where it can only be one, a question where not.
  *

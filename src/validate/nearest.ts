@@ -21,20 +21,25 @@ export function nearestOf(text: string, candidates: Iterable<string>): string | 
 
 const plain = (text: string) => text.toLowerCase().replace(/[\s_-]/gu, '');
 
-/** Letters to put in, leave out, change or swap with their neighbour; at most `limit`. */
+/** Letters to put in, leave out, change or swap with their neighbour; given up as `limit` once it can't be less. */
 function slips(a: string, b: string, limit: number): number {
   if (Math.abs(a.length - b.length) >= limit) return limit;
   let before: number[] = [];
   let above: number[] = Array.from({ length: b.length + 1 }, (_, i) => i);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
+    let least = i;
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
       let steps = Math.min((above[j] ?? limit) + 1, (row[j - 1] ?? limit) + 1, (above[j - 1] ?? limit) + same);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
         steps = Math.min(steps, (before[j - 2] ?? limit) + 1);
+      }
       row.push(steps);
+      if (steps < least) least = steps;
     }
+    // A swap can bring the next row one under this one, never two.
+    if (least > limit) return limit;
     [before, above] = [above, row];
   }
   return Math.min(above[b.length] ?? limit, limit);

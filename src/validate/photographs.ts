@@ -14,6 +14,7 @@ export function checkPhotographs(
 ): Diagnostic[] {
   const problems: Diagnostic[] = [];
   const there = new Set(images);
+  const beside = besideEntries(images);
   const named = new Set<string>();
   const all: readonly EntryBase[] = [
     ...entries.reels,
@@ -30,7 +31,7 @@ export function checkPhotographs(
       const path = pathOf(entry, photo);
       named.add(path);
       const fact = measured?.get(path);
-      if (!there.has(path) && fact === undefined) problems.push(missing(photo, entry, images));
+      if (!there.has(path) && fact === undefined) problems.push(missing(photo, entry, beside));
       else if (fact?.opens === false) problems.push(unreadable(photo, fact));
     }
   }
@@ -45,13 +46,25 @@ export function checkPhotographs(
 }
 
 /** Relative to the collection. */
-export const pathOf = (entry: EntryBase, photo: Photo): string => `${folderOf(entry.file)}/${photo.file.value}`;
+const pathOf = (entry: EntryBase, photo: Photo): string => `${folderOf(entry.file)}/${photo.file.value}`;
 
 const folderOf = (file: string) => file.slice(0, file.lastIndexOf('/'));
 
-function missing(photo: Photo, entry: EntryBase, images: readonly string[]): Diagnostic {
+/** The images by the folder that they stand in. */
+function besideEntries(images: readonly string[]): ReadonlyMap<string, readonly string[]> {
+  const beside = new Map<string, string[]>();
+  for (const path of images) {
+    const folder = folderOf(path);
+    const names = beside.get(folder) ?? [];
+    names.push(path.slice(folder.length + 1));
+    beside.set(folder, names);
+  }
+  return beside;
+}
+
+function missing(photo: Photo, entry: EntryBase, images: ReadonlyMap<string, readonly string[]>): Diagnostic {
   const folder = `${folderOf(entry.file)}/`;
-  const beside = images.filter((path) => path.startsWith(folder)).map((path) => path.slice(folder.length));
+  const beside = images.get(folderOf(entry.file)) ?? [];
   const name = photo.file.value;
   const spelled = beside.find((other) => other.normalize('NFC') === name.normalize('NFC'));
   const near = spelled ?? nearestOf(name, beside);

@@ -13,8 +13,9 @@ type IdRef = { readonly folder: EntryKind; readonly to: Known<string> | undefine
 export function checkReferences(entries: Entries): Diagnostic[] {
   const ids = idsByFolder(entries);
   const problems: Diagnostic[] = [];
+  const suggest = suggester(ids);
   const check = (folder: EntryKind, known: Known<unknown>, id: string) => {
-    if (!ids[folder].has(id)) problems.push(unknownReference(folder, known, id, ids[folder]));
+    if (!ids[folder].has(id)) problems.push(unknownReference(folder, known, id, suggest(folder, id)));
   };
   const checkAll = (refs: readonly IdRef[], people: readonly (Known<PersonRef> | undefined)[]) => {
     for (const { folder, to } of refs) if (to !== undefined) check(folder, to, to.value);
@@ -25,6 +26,18 @@ export function checkReferences(entries: Entries): Diagnostic[] {
   for (const machine of entries.machines) checkAll([], [known(machine.belongsTo)]);
   for (const share of entries.shares) checkAll(to('reels', itemsOf(share.reels)), []);
   return problems;
+}
+
+/** A hundred names that nothing has are no slips but a missing folder, and each costs a look at every id. */
+const MOST_SUGGESTIONS = 100;
+
+function suggester(ids: Readonly<Record<EntryKind, ReadonlySet<string>>>) {
+  const found = new Map<string, string | undefined>();
+  return (folder: EntryKind, id: string): string | undefined => {
+    const name = `${folder}/${id}`;
+    if (!found.has(name) && found.size < MOST_SUGGESTIONS) found.set(name, nearestOf(id, ids[folder]));
+    return found.get(name);
+  };
 }
 
 function idsByFolder(entries: Entries): Readonly<Record<EntryKind, ReadonlySet<string>>> {
@@ -98,8 +111,7 @@ function idsInEdition(edition: Edition): IdRef[] {
   ];
 }
 
-function unknownReference(folder: EntryKind, ref: Known<unknown>, id: string, ids: ReadonlySet<string>): Diagnostic {
-  const near = nearestOf(id, ids);
+function unknownReference(folder: EntryKind, ref: Known<unknown>, id: string, near: string | undefined): Diagnostic {
   const text = folder === 'people' ? ' A name that is no id has a space or a capital in it.' : '';
   return {
     code: 'entry/unknown-reference',

@@ -10,7 +10,7 @@ import { parseText } from '../scalars/text.ts';
 import { wordOf } from '../scalars/word.ts';
 
 /** What the file itself gives to an entry; the rest of it comes from its schema. */
-export type FromFile = 'folder' | 'id' | 'file' | 'place' | 'keys' | 'body' | 'bodyLine';
+type FromFile = 'folder' | 'id' | 'file' | 'place' | 'keys' | 'body' | 'bodyLine';
 
 /** What a schema makes of an entry's front matter. */
 export type Facts<E extends EntryBase> = Omit<E, FromFile>;
