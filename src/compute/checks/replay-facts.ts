@@ -44,6 +44,9 @@ export const REPLAY_FACTS = {
     if (equalisation?.is !== 'known' || speed?.is !== 'known') return undefined;
     return curveOf(equalisation.value, speed.value, yearsOf(known(reel.recorded)?.value.on?.value));
   },
+  /** Every machine of the collection; missing when none is recorded. */
+  machines: (_reel: Reel, context: CheckContext) =>
+    context.entries.machines.length > 0 ? context.entries.machines : undefined,
   /** What a half-speed cut of it takes; missing when none is recorded. */
   halfSpeed: (reel: Reel, context: CheckContext) =>
     halfSpeedOf(

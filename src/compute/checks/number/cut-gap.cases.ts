@@ -13,7 +13,7 @@ export const cases = casesOf(cutGap, [
     says: ['cut 2'],
     severity: 'note',
   },
-  { when: 'only cut 3 is known', given: cuts('number: "3", used: yes'), then: 'fires', says: ['cut 1 and 2'] },
+  { when: 'only cut 3 is known', given: cuts('number: "3", used: yes'), then: 'fires', says: ['cuts 1 and 2'] },
   { when: 'cuts 1 and 2 are known', given: cuts('number: "1", used: no', 'number: "2", used: yes'), then: 'silent' },
   {
     when: 'two sides share a reel, each with its cuts',

@@ -26,12 +26,14 @@ export const cutGap = crossCheck({
       return [
         {
           place: following.number.place,
-          message: `Cut ${last.number.written} is known, and cut ${words} ${missing.length === 1 ? 'isn’t' : 'aren’t'}.`,
-          found: `cut ${listInWords(series.map((cut) => cut.number.written))}`,
-          expected: `cut ${words} as well`,
+          message: `Cut ${last.number.written} is known, and ${cutWord(missing.length)} ${words} ${missing.length === 1 ? 'isn’t' : 'aren’t'}.`,
+          found: `${cutWord(series.length)} ${listInWords(series.map((cut) => cut.number.written))}`,
+          expected: `${cutWord(missing.length)} ${words} as well`,
           action:
             'Look for it on the box and in run-outs. A cut that was rejected, or made from another tape, leaves such a gap, so this may be right as it stands.',
         },
       ];
     }),
 });
+
+const cutWord = (count: number) => (count === 1 ? 'cut' : 'cuts');

@@ -61,7 +61,7 @@ function viewOf(
         : `${number.written} as it is, if ${changed.number.written} on side ${changed.side.written} is ${proposal.gives}`;
   return {
     place: number.place,
-    message: `${reel.title.written}, side ${side.written}: ${number.written}`,
+    message: `${reel.title.written}: ${number.written}`,
     found: number.written,
     expected,
   };

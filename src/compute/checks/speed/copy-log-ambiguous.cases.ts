@@ -10,7 +10,7 @@ export const cases = casesOf(copyLogAmbiguous, [
     when: 'the log of a 15 in/s master says 30 in/s, and no copy is known',
     given: { 'reels/a': MASTER('15 in/s', 'on: "1978-02-09", for: Hollin Overseas, speed: 30 in/s') },
     then: 'fires',
-    says: ['2 times real time', 'Measure the copy'],
+    says: ['run at twice real time', 'Measure the copy'],
     severity: 'note',
   },
   {
@@ -34,6 +34,12 @@ export const cases = casesOf(copyLogAmbiguous, [
     },
     then: 'fires',
     says: [/too short for 30 in\/s: it was recorded at 15 in\/s/],
+  },
+  {
+    when: 'the log gives half of the master’s speed',
+    given: { 'reels/a': MASTER('15 in/s', 'on: "1975-06-05", speed: 7.5 in/s, kind: running master') },
+    then: 'fires',
+    says: ['half of real time'],
   },
   {
     when: 'the log gives the master’s own speed',

@@ -31,7 +31,7 @@ function doubtAbout(
   packSays: string | undefined,
 ): Doubt {
   const isFaster = logged.value > master.value;
-  const times = Number((logged.value / master.value).toFixed(3));
+  const times = timesInWords(logged.value / master.value);
   const [inLog, onMaster] = [speedInWords(logged.value), speedInWords(master.value)];
   const better = isFaster
     ? `A ${inLog} copy is a better tape, and takes a machine that runs so; one run fast is an ordinary ${onMaster} tape, with less at the top.`
@@ -40,8 +40,8 @@ function doubtAbout(
     place: logged.place,
     message: `The log gives ${inLog} for a copy of a ${onMaster} master, which can mean two things.`,
     found: `${logged.written} in the log, ${master.written} on the master`,
-    expected: `either a copy recorded at ${inLog}, in real time, or a copy at ${onMaster}, run at ${times} times real time`,
-    action: `${packSays ?? `Measure the copy’s wound pack: recorded at ${inLog} it holds ${times} times the tape.`} ${better}`,
+    expected: `either a copy recorded at ${inLog}, in real time, or a copy at ${onMaster}, run at ${times} real time`,
+    action: `${packSays ?? `Measure the copy’s wound pack: recorded at ${inLog} it holds ${times} the tape.`} ${better}`,
     related: [
       { message: `the master’s speed: ${master.written}`, place: master.place },
       ...(line.number === undefined
@@ -49,6 +49,13 @@ function doubtAbout(
         : [{ message: `the log’s number: ${line.number.written}`, place: line.number.place }]),
     ],
   };
+}
+
+/** `twice`, `half of`, `4 times`, before a noun. */
+function timesInWords(ratio: number): string {
+  if (Math.abs(ratio - 2) < 0.01) return 'twice';
+  if (Math.abs(ratio - 0.5) < 0.01) return 'half of';
+  return `${Number(ratio.toPrecision(3))} times`;
 }
 
 /** What the copy's measured pack says of the two readings; undefined when it isn't measured. */
