@@ -35,5 +35,6 @@ const settings = (base: string, into: string, cache: string): AstroInlineConfig 
   devToolbar: { enabled: false },
   build: { format: 'directory', inlineStylesheets: 'never' },
   // Nothing is written into a page that the policy forbids there: no small script, no font as data.
-  vite: { build: { assetsInlineLimit: 0 }, logLevel: 'warn' },
+  // The photographs are there already when the pages come.
+  vite: { build: { assetsInlineLimit: 0, emptyOutDir: false }, logLevel: 'warn' },
 });

@@ -8,6 +8,7 @@ import { catalogueJson } from './catalogue-json.ts';
 import { type ReplaceOptions, replaceWhole } from './finished-folder.ts';
 import { buildPages } from './integration.ts';
 import { type PhotographWanted, type PublishedPhotographs, publishPhotographs } from './photographs.ts';
+import { problemLines } from './problem-lines.ts';
 import { writeSearch } from './search.ts';
 import { searchRecords } from './search-records.ts';
 
@@ -37,7 +38,8 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
         progress: (done, of) => progress(`photographs ${done} of ${of}`),
       });
       progress('pages');
-      await buildPages({ catalogue, photographs: published.photographs, base }, into, cache);
+      const entryLines = await problemLines(catalogue.problems, options.collection);
+      await buildPages({ catalogue, photographs: published.photographs, base, entryLines }, into, cache);
       progress('text index');
       await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
       await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
