@@ -3,7 +3,7 @@ import { buildCatalogue } from '#catalogue';
 import type { Catalogue } from '#model/catalogue.ts';
 import { measurePhotographs } from '#publish/photographs.ts';
 import { type CollectionFiles, NoCollection, readCollection } from '#read/collection.ts';
-import { validateAll } from '#validate/entries.ts';
+import { type Validated, validateAll } from '#validate/entries.ts';
 import type { SharedOptions } from './arguments.ts';
 import { type Io, UsageError } from './io.ts';
 import { readPlaceLogs } from './place-logs.ts';
@@ -40,6 +40,10 @@ export async function loadCatalogue(
   });
   return { catalogue, files, cache };
 }
+
+/** Reads a collection and its entries, and nothing beside them: for what asks neither photographs nor logs.
+ * Throws UsageError when there is no such folder. */
+export const loadEntries = (collection: string): Validated => validateAll(filesOf(collection));
 
 function filesOf(collection: string): CollectionFiles {
   try {

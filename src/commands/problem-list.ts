@@ -21,7 +21,7 @@ const indent = (text: string) => text.split('\n').join('\n            ');
 
 /** Text of an entry goes to the terminal without control and direction characters: an escape sequence could rewrite
  * lines that stand above it. */
-const plain = (text: string) =>
+export const plain = (text: string) =>
   text.replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, (one) => (one === '\n' || one === '\t' ? one : '\ufffd'));
 
 export interface Counts {

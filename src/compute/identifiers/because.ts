@@ -15,8 +15,11 @@ function reason(question: Question, { asked, extent }: Form, how: How, { number 
   if (how === 'as written') return 'Written just so.';
   if (how === 'other spelling') return `The same letters and figures, written ${number}.`;
   const columns = closest(asked, number);
+  const allowed = how === 'unread' && /[{]/.test(number) ? `the reading allows it: written ${number}` : '';
   const without = leftOut(extent, question);
-  const words = [fills(columns), alike(columns), around(columns, asked), without].filter((part) => part !== '');
+  const words = [allowed, fills(columns), alike(columns), around(columns, asked), without].filter(
+    (part) => part !== '',
+  );
   if (how === 'unread' && words.length === 0) return 'Every character that could be read is the same.';
   return sentence(words);
 }

@@ -35,7 +35,7 @@ const LEFT_OUT: Readonly<Record<Extent, number>> = {
   all: 0,
   'without the rest': 2,
   'without the cut': 60,
-  'stem only': 80,
+  'stem only': 130,
   'words of it': 60,
 };
 

@@ -7,7 +7,7 @@ import { SURENESSES } from '#model/words.ts';
 import type { Numbered, NumberOf, Whereabouts } from './numbered.ts';
 import { parseNumber } from './parse-number.ts';
 import { plainForm } from './plain.ts';
-import { likeliestText, parseReading } from './reading-pattern.ts';
+import { readingAllows } from './reading-allows.ts';
 
 /** Every number of a collection with what it is of: of reels and what is read on them, of editions, their sides and
  *  their run-outs, of cuts, and of the lines of copy logs. In the order of the entries. */
@@ -24,30 +24,21 @@ function ofReel(reel: Reel): readonly NumberOf[] {
   return NUMBER_ROLES.flatMap((as) => {
     const readings = itemsOf(reel.readings).filter(({ of }) => isOf(of.value, as));
     const stated = itemsOf(reel.numbers[as]);
-    const numbers = stated.map(({ written }, index) => {
-      const own = readings.filter((reading) => isReadingOf(reading, written, index, stated.length));
+    const numbers = stated.map(({ written }) => {
+      const own = readings.filter((reading) => readingAllows(reading.written.value, written));
       return { thing, as, number: written, ...evidence(reel, own) };
     });
-    const others = readings.filter(
-      ({ written }) => !stated.some((number) => sameNumber(written.value, number.written)),
-    );
+    const others = readings.filter(({ written }) => addsToFind(written.value, stated));
     return [...numbers, ...others.map((one) => ({ thing, as, number: one.written.value, ...evidence(reel, [one]) }))];
   });
 }
 
+/** A reading is found by itself where it may say more than the entry does: it has doubts, or it says something else. */
+const addsToFind = (reading: string, stated: readonly Known<string>[]) =>
+  /[?{]/.test(reading) || !stated.some(({ written }) => readingAllows(reading, written));
+
 /** `numbers.matrix`, or one of several as `numbers.matrix[1]`. */
 const isOf = (field: string, as: NumberRole) => field === `numbers.${as}` || field.startsWith(`numbers.${as}[`);
-
-function isReadingOf({ of, written }: Reading, number: string, index: number, count: number): boolean {
-  const at = /\[(\d+)\]$/.exec(of.value)?.[1];
-  if (at !== undefined) return Number(at) === index;
-  return count === 1 || sameNumber(written.value, number);
-}
-
-function sameNumber(reading: string, number: string): boolean {
-  const pattern = parseReading(reading);
-  return !/[?{]/.test(reading) && pattern.ok && plainForm(likeliestText(pattern.parts)) === plainForm(number);
-}
 
 /** The photographs a number was read on, and the surest of its readings. */
 function evidence(reel: Reel, readings: readonly Reading[]): { readonly from: string; readonly sure: string } {

@@ -59,13 +59,23 @@ export interface Answer {
 export function searchNumbers(index: OpenIndex, text: string, limit: number): Answer {
   const question = questionOf(text);
   const candidates = candidatesOf(index, question);
+  return { query: text, ...hitsOf(index, question, candidates, limit), near: nearest(index, question, candidates) };
+}
+
+/** Candidates as hits, the likeliest first, each number once. */
+export function hitsOf(
+  index: OpenIndex,
+  question: Question,
+  candidates: readonly Candidate[],
+  limit: number,
+): Pick<Answer, 'hits' | 'total'> {
   const { placed, total } = inOrder(index, question, candidates, limit);
   const hits = placed.map((hit, at): Hit => {
     const tied = [placed[at - 1], placed[at + 1]].some((other) => other !== undefined && isTied(index, hit, other));
     const { how, form, number } = hit;
     return { ...lead(number), how, tied, because: becauseOf(question, form, how, number) };
   });
-  return { query: text, hits, total, near: nearest(index, question, candidates) };
+  return { hits, total };
 }
 
 const lead = ({ thing, as, number, from, sure }: NumberOf) => ({
@@ -112,9 +122,8 @@ function inOrder(index: OpenIndex, { typed }: Question, candidates: readonly Can
     const to = index.firstOwner[plain + 1] ?? 0;
     for (let place = index.firstOwner[plain] ?? 0; place < to; place += 1) {
       const number = index.owners[place] ?? 0;
-      const verbatim = how === 'other spelling' && typed.includes(index.written[number] ?? '');
-      const better = verbatim ? unlikely - (form.extent === 'all' ? VERBATIM : 1) : unlikely;
-      const front = (better * RANKS + (index.rank[number] ?? 0)) * RANKS + (verbatim ? 0 : HOWS.indexOf(how));
+      const { exactly, unlikelier } = spelling(index.written[number] ?? '', typed, form, how);
+      const front = ((unlikely + unlikelier) * RANKS + (index.rank[number] ?? 0)) * RANKS + HOWS.indexOf(exactly);
       keys.push((front * FORMS + formAt) * PLACES + place);
     }
   }
@@ -136,8 +145,13 @@ function inOrder(index: OpenIndex, { typed }: Question, candidates: readonly Can
   return { placed, total: met.size };
 }
 
-/** What the very spelling is likelier than another. */
-const VERBATIM = 10;
+/** The very spelling is likelier than another, and another than a doubtful reading that only allows it. */
+function spelling(written: string, typed: string, { extent }: Form, how: How) {
+  if (how !== 'other spelling') return { exactly: how, unlikelier: 0 };
+  if (/[?{]/.test(written)) return { exactly: 'unread' as const, unlikelier: 10 };
+  if (!typed.includes(written)) return { exactly: how, unlikelier: 0 };
+  return { exactly: 'as written' as const, unlikelier: extent === 'all' ? -10 : -1 };
+}
 
 /** Two entries that share a number aren't tied: both have it. */
 const isTied = (index: OpenIndex, one: Placed, other: Placed) =>
@@ -185,7 +199,9 @@ function nearest(index: OpenIndex, question: Question, candidates: readonly Cand
   return ordered
     .slice(0, MOST_NEAR)
     .flatMap((one) => owned(index, one))
-    .slice(0, MOST_NEAR);
+    .filter(({ place }, at, all) => all.findIndex((other) => other.place === place) === at)
+    .slice(0, MOST_NEAR)
+    .map(({ near: one }) => one);
 }
 
 const canBeNear = ({ asked }: Form) =>
@@ -193,8 +209,11 @@ const canBeNear = ({ asked }: Form) =>
   asked.every(({ thenAny }) => !thenAny) &&
   asked.filter(({ mayBe }) => mayBe !== '').length >= SHORTEST_FOR_ONE;
 
-function owned(index: OpenIndex, { plain, form, distance }: NearPlain): readonly Near[] {
+function owned(
+  index: OpenIndex,
+  { plain, form, distance }: NearPlain,
+): readonly { readonly place: number; readonly near: Near }[] {
   const places = [...index.owners.subarray(index.firstOwner[plain], index.firstOwner[plain + 1])];
   const because = becauseNear(align(form.asked, index.plains[plain] ?? '', false), distance);
-  return [...new Set(places)].map((number) => ({ ...lead(index.numberAt(number)), distance, because }));
+  return places.map((place) => ({ place, near: { ...lead(index.numberAt(place)), distance, because } }));
 }

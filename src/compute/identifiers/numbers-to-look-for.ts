@@ -20,7 +20,8 @@ interface Looked {
  * what the edition and its copies say of that side, then what the numbers of the held side would make it, last the
  * numbers that all of the set share. No house's system is certain, so what is only worked out says so. */
 export function numbersToLookFor({ order, heldSide, known, reels, editions }: Looked): readonly string[] {
-  const own = known === undefined ? [] : [known.numbers.matrix, known.numbers.job, known.numbers.other].flatMap(itemsOf);
+  const own =
+    known === undefined ? [] : [known.numbers.matrix, known.numbers.job, known.numbers.other].flatMap(itemsOf);
   const ofSide = editions.flatMap((edition) => [
     ...itemsOf(edition.sides).flatMap(({ side, matrix }) => (orderOf(side.value) === order ? [valueOf(matrix)] : [])),
     ...itemsOf(edition.runOuts).flatMap(({ side, written }) => (orderOf(side?.value) === order ? [written.value] : [])),
