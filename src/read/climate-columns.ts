@@ -48,14 +48,13 @@ function placesIn(
   delimiter: string,
   columns: LogColumns | undefined,
 ): ColumnPlaces | undefined {
-  const find = (key: ColumnKey, says?: RegExp) => {
+  const find = (key: ColumnKey, says: RegExp) => {
     const mapped = columns?.get(key);
     if (mapped !== undefined) return named(names, mapped.trim());
-    if (columns !== undefined && columns.size > 0 && says === undefined) return undefined;
-    return says === undefined ? undefined : only(names, says);
+    return only(names, says);
   };
   const date = find('date', SAYS_DATE);
-  const time = find('time', SAYS_TIME) ?? named(names, 'time');
+  const time = find('time', SAYS_TIME);
   const celsius = columns?.has('temperature_F') ? undefined : find('temperature_C', SAYS.temperature_C);
   const fahrenheit = columns?.has('temperature_C') ? undefined : find('temperature_F', SAYS.temperature_F);
   const humidity = find('humidity_percent', SAYS.humidity_percent);

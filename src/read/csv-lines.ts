@@ -16,13 +16,17 @@ export async function eachLine(
   let number = 0;
   let tooLong = false;
 
-  const cut = (text: string) => {
-    end ??= lineEnd(text);
+  const cut = (text: string, last: boolean) => {
+    end ??= lineEnd(text, last);
+    if (end === undefined) {
+      rest = text;
+      return;
+    }
     let from = 0;
     for (let to = text.indexOf(end, from); to >= 0; to = text.indexOf(end, from)) {
       number += 1;
-      const last = to > from && text.charCodeAt(to - 1) === CARRIAGE_RETURN ? to - 1 : to;
-      takeLine(tooLong ? undefined : text.slice(from, last), number);
+      const stop = to > from && text.charCodeAt(to - 1) === CARRIAGE_RETURN ? to - 1 : to;
+      takeLine(tooLong ? undefined : text.slice(from, stop), number);
       tooLong = false;
       from = to + 1;
     }
@@ -35,9 +39,9 @@ export async function eachLine(
 
   for await (const chunk of chunks) {
     decoder ??= decoderFor(chunk);
-    cut(rest + decoder.decode(chunk, { stream: true }));
+    cut(rest + decoder.decode(chunk, { stream: true }), false);
   }
-  cut(rest + (decoder?.decode() ?? ''));
+  cut(rest + (decoder?.decode() ?? ''), true);
   if (rest !== '' || tooLong) takeLine(tooLong ? undefined : rest, number + 1);
 }
 
@@ -49,5 +53,11 @@ function decoderFor(first: Uint8Array): TextDecoder {
   return new TextDecoder('utf-8');
 }
 
-/** A carriage return alone ends lines only where no line feed is seen before it is long past a line. */
-const lineEnd = (text: string) => (!text.includes('\n') && text.includes('\r') ? '\r' : '\n');
+/** What ends the lines, from the first end that is met: a carriage return alone only where another character follows
+ * it. undefined while none is met; a line too long for a row is taken to end with a line feed, if it ever does. */
+function lineEnd(text: string, last: boolean): string | undefined {
+  const feed = text.indexOf('\n');
+  const back = text.indexOf('\r');
+  if (back >= 0 && (feed < 0 || feed > back + 1) && (last || back + 1 < text.length)) return '\r';
+  return feed >= 0 || last || text.length > LONGEST_LINE ? '\n' : undefined;
+}

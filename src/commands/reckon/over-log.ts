@@ -38,6 +38,7 @@ export const storageYearsOverLog: Calculation = {
     const sums = summary.finish();
     const faults = [...unread, ...summary.faults()];
     if (sums === undefined) return refuseLog(asked, faults, log.written, columns?.value);
+    if (!Number.isFinite(sums.storageYears)) return refuseDry(asked, log.written);
     return answerFor(sums, faults, log.written, columns?.written);
   },
 };
@@ -81,6 +82,15 @@ function refuseLog(asked: Asked, faults: Faults, written: string, columns: LogCo
     action: 'Export it again.',
   });
 }
+
+const refuseDry = (asked: Asked, written: string) =>
+  asked.refuse('log', {
+    code: 'climate/impossible',
+    message: 'The air of the whole log is wholly dry, and has no measure.',
+    found: `0 % throughout ${written}`,
+    expected: 'humidities over 0 %',
+    action: 'Look whether the humidity is in another column.',
+  });
 
 /** The same mapping as the command line writes it. */
 function mapping(action: string, columns: LogColumns | undefined): string {

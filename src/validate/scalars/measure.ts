@@ -19,11 +19,18 @@ export function parseMeasure<Q extends number>(
     return alone.ok ? parsed({ value: alone.value }) : alone;
   }
   const { size = '', error = '' } = both;
-  const plusMinus = parseQuantity(error, units, forms);
+  const plusMinus = parseError(error, units, forms);
   if (!plusMinus.ok) return plusMinus;
   const withUnit = parseCount(size) === undefined ? size : `${size} ${splitQuantity(error)?.unit ?? ''}`;
   const value = parseQuantity(withUnit, units, forms);
   return value.ok ? parsed({ value: value.value, plusMinus: plusMinus.value }) : value;
+}
+
+/** An error of measurement may be nothing: the size is then taken as exact. */
+function parseError<Q extends number>(text: string, units: UnitTable<Q>, forms: QuantityForms): Parsed<Q> {
+  const split = splitQuantity(text);
+  const none = split?.count === 0 ? units.get(split.unit.toLowerCase())?.(0) : undefined;
+  return none === undefined ? parseQuantity(text, units, forms) : parsed(none);
 }
 
 /** A quantity above nothing. */
