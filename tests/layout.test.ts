@@ -43,7 +43,8 @@ interface Import {
 
 function importsOf(file: string): Import[] {
   const text = textOf(file).replaceAll(/^\s*(\/\/|\*|\/\*).*$/gm, '');
-  const found = text.matchAll(/(?:\bfrom\s*|\bimport\s*\(?\s*)['"]([^'"]+)['"]/g);
+  // A statement's own `from`, not the word in a sentence or a key that ends in it.
+  const found = text.matchAll(/(?:^(?:import\b|export\b|\})[^'"`\n]*?\bfrom\s*|\bimport\s*\(?\s*)['"]([^'"]+)['"]/gm);
   return [...found].map((match) => ({ file, of: match[1] ?? '' }));
 }
 

@@ -4,13 +4,14 @@ import type { Edition } from '#model/edition.ts';
 import type { Entries } from '#model/entries.ts';
 import { itemsOf } from '#model/fact.ts';
 import type { Finding } from '#model/finding.ts';
-import type { Lineage } from '#model/lineage.ts';
+import type { EditionLineage, Lineage, Proposal } from '#model/lineage.ts';
 import type { Machine } from '#model/machine.ts';
 import type { Person } from '#model/person-entry.ts';
 import type { Playing } from '#model/playing.ts';
 import type { Reel } from '#model/reel.ts';
 import type { Stock } from '#model/stock.ts';
 import type { StoragePlace } from '#model/storage-place.ts';
+import { peopleByInitials } from './people-facts.ts';
 
 /** What was worked out before the checks run; a part that is missing keeps the checks that read it silent. */
 export interface Assessed {
@@ -40,6 +41,12 @@ export interface CheckContext {
   readonly reelsOfEdition: ReadonlyMap<string, readonly Reel[]>;
   /** Ids of the editions that reissue one, by its id. */
   readonly reissues: ReadonlyMap<string, readonly string[]>;
+  /** Log lines matched to unlinked reels, by the id of the log's own reel. */
+  readonly proposals: ReadonlyMap<string, readonly Proposal[]>;
+  /** Initials, without points, to the people whose they may be. */
+  readonly peopleByInitials: ReadonlyMap<string, readonly Person[]>;
+  /** By edition id. */
+  readonly editionLineages: ReadonlyMap<string, EditionLineage>;
 }
 
 export function checkContext(entries: Entries, lineage: Lineage, today: Day, assessed: Assessed): CheckContext {
@@ -59,6 +66,9 @@ export function checkContext(entries: Entries, lineage: Lineage, today: Day, ass
       reel.editions?.is === 'known' ? reel.editions.value.map((edition) => edition.value) : [],
     ),
     reissues: reissuesOf(entries.editions),
+    proposals: Map.groupBy(lineage.proposals, (proposal) => proposal.parent),
+    peopleByInitials: peopleByInitials(entries.people),
+    editionLineages: new Map(lineage.byEdition.map((one) => [one.edition, one])),
   };
 }
 

@@ -3,6 +3,7 @@ import { itemsOf } from '#model/fact.ts';
 import { sidesWithReels } from '../record-side/edition-sides.ts';
 import { roomOnSide } from '../record-side/over-side.ts';
 import type { CheckContext } from './context.ts';
+import { firstCutsOf } from './edition-cuts.ts';
 
 /** Facts about one edition. */
 export const EDITION_FACTS = {
@@ -19,5 +20,8 @@ export const EDITION_FACTS = {
     sidesWithReels(edition, context.reelsOfEdition.get(edition.id) ?? [], context.reels),
   /** The room on one of its sides, where its format is known. */
   roomOnSide: (edition: Edition) => roomOnSide(edition),
+  issued: (edition: Edition) => (edition.issued?.is === 'known' ? edition.issued : undefined),
+  /** The dated cuts that lead to it and that no earlier cut could stand in for. */
+  firstCuts: (edition: Edition, context: CheckContext) => firstCutsOf(edition, context),
   madeAs: (edition: Edition) => (edition.madeAs?.is === 'known' ? edition.madeAs : undefined),
 };

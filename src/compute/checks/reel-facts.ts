@@ -1,6 +1,9 @@
 import type { Reel } from '#model/reel.ts';
+import { CARE_FACTS } from './care-facts.ts';
 import type { CheckContext } from './context.ts';
+import { LINEAGE_FACTS } from './lineage-facts.ts';
 import { NUMBER_FACTS } from './number-facts.ts';
+import { PEOPLE_FACTS } from './people-facts.ts';
 import { REPLAY_FACTS } from './replay-facts.ts';
 import { TAPE_FACTS } from './tape-facts.ts';
 
@@ -26,4 +29,7 @@ export const REEL_FACTS = {
   ...TAPE_FACTS,
   ...REPLAY_FACTS,
   ...NUMBER_FACTS,
+  ...LINEAGE_FACTS,
+  ...PEOPLE_FACTS,
+  ...CARE_FACTS,
 };

@@ -42,7 +42,7 @@ export function bakePermission(facts: Pick<ConditionFacts, 'base' | 'shedMarks' 
       answer: 'never',
       outcome: 'at-risk',
       because: `Its base is ${base}: heat destroys it.`,
-      action: 'Don’t heat it. Ask a specialist for another way to a copy.',
+      action: 'Leave it unheated, and ask a specialist for another way to a copy.',
       cautions,
       sources: [NEVER_SOURCES[base]],
     };
@@ -78,7 +78,7 @@ export function bakePermission(facts: Pick<ConditionFacts, 'base' | 'shedMarks' 
       answer: 'no reason to',
       outcome: 'clear',
       because: `It has no mark of the stocks that shed (${shedMarks.because}), and no sign of it was seen.`,
-      action: 'Don’t bake it. If it squeals all the same, stop and ask: other troubles squeal too.',
+      action: 'Leave it unbaked. If it squeals all the same, stop and ask: other troubles squeal too.',
       cautions,
       sources,
     };

@@ -11,7 +11,7 @@ export const stickyShed = kindRule({
   sources: SHED_SOURCES,
   cautions: ['playing', 'heat'],
   action:
-    'Don’t play or wind it. Have the tail end looked at, off the machine, by someone who knows the signs; whether it may be baked depends on its base.',
+    'Leave it unplayed and unwound. Have the tail end looked at, off the machine, by someone who knows the signs; whether it may be baked depends on its base.',
   judge: ({ shedMarks }) =>
     shedMarks.are === 'present'
       ? {

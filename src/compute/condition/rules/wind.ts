@@ -9,6 +9,6 @@ export const wind = kindRule({
   sources: ['IASA-TC 05, wind and tension of tape packs (section from memory)'],
   cautions: ['handling', 'playing'],
   action:
-    'Don’t pull or press the pack straight. If its binder is sound, have it wound slowly, once, at even tension; if that isn’t known, leave it until it is.',
+    'Leave the pack as it is, and don’t pull or press it straight. If its binder is sound, have it wound slowly, once, at even tension; if that isn’t known, leave it until it is.',
   judge: ({ looked }) => ({ outcome: 'clear', because: `The inspection of ${looked} found an even pack.` }),
 });

@@ -1,0 +1,45 @@
+import { listInWords } from '../../figure/in-words.ts';
+import { crossCheck } from '../check.ts';
+
+/** No machine of the collection plays it: what one must have. While one of them isn't known well enough to say no,
+ * nothing is said. */
+export const nothingPlaysIt = crossCheck({
+  code: 'playing/nothing-plays-it',
+  title: 'No machine plays it',
+  severity: 'warning',
+  scope: 'reel',
+  reads: ['reel', 'playing', 'machinesById', 'isHere'],
+  judge: ({ reel, playing, machinesById }) => {
+    const { verdicts, needs } = playing;
+    if (verdicts.length === 0 || verdicts.some(({ verdict }) => verdict !== 'cannot')) return [];
+    const titleOf = (id: string) => machinesById.get(id)?.title.written ?? id;
+    const why = verdicts.map(({ machine, reasons }) => {
+      const against = reasons.filter((reason) => reason.verdict === 'cannot').map((reason) => reason.of);
+      return `${titleOf(machine)}: ${listInWords(against)}`;
+    });
+    const known = needs.filter((need) => need.known).map((need) => `${need.of} ${need.needs}`);
+    const unknown = needs.filter((need) => !need.known).map((need) => need.of);
+    const exact = verdicts.flatMap(({ machine, otherSpeeds }) =>
+      otherSpeeds
+        .filter((one) => one.exact)
+        .map((one) => `${titleOf(machine)} at ${one.ratio === 0.5 ? 'half' : 'double'} speed on ${one.curve}`),
+    );
+    return [
+      {
+        place: reel.keys.get('format') ?? reel.place,
+        message: `No machine recorded here plays it (${why.join('; ')}).`,
+        found: known.length === 0 ? 'nothing recorded of its format' : known.join(', '),
+        expected: `a machine with ${known.length === 0 ? 'all that its format turns out to need' : known.join(', ')}`,
+        action: [
+          'Ask for a machine that has all of it; don’t have the tape cut or wound to suit one.',
+          ...(unknown.length === 0 ? [] : [`Find out first what isn’t recorded: ${listInWords(unknown)}.`]),
+          ...(exact.length === 0
+            ? []
+            : [
+                `By curve it could be played at another speed and put right in the file: ${listInWords(exact, 'or')}; the other respects stand.`,
+              ]),
+        ].join(' '),
+      },
+    ];
+  },
+});
