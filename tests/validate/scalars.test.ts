@@ -118,6 +118,21 @@ describe('thickness', () => {
     }
   });
 
+  test.each(['C-219', 'C-220', 'C-221', 'C-222'])(
+    '%s: the name of a tape is told its base, its total and its reel',
+    (id) => {
+      const { inputs, expected } = rowOf(id);
+      const [, name = '', short = ''] = /^(.*) \((.*)\)$/u.exec(String(inputs['name'])) ?? [];
+      const [from, to = from] = String(expected['total_um']).split('–');
+      for (const text of [name, short]) {
+        const says = refusal(parseThickness(text));
+        expect(says).toContain(`base is ${expected['base_um']} µm`);
+        expect(says).toContain(from === to ? `about ${from} µm` : `${from} to ${to} µm`);
+        expect(says).toContain(`${expected['feetOn7inReel']} ft`);
+      }
+    },
+  );
+
   test('an error of measurement is kept', () =>
     expect(value(parseThickness('52 µm ± 1 µm'))).toEqual({ value: 52, plusMinus: 1 }));
 });

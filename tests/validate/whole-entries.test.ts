@@ -1,7 +1,23 @@
 import { describe, expect, test } from 'vitest';
+import type { z } from 'zod';
+import type { Edition } from '#model/edition.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
+import type { Machine } from '#model/machine.ts';
+import type { Person } from '#model/person-entry.ts';
+import type { Reel } from '#model/reel.ts';
+import type { Share } from '#model/share.ts';
+import type { Stock } from '#model/stock.ts';
+import type { StoragePlace } from '#model/storage-place.ts';
 import { splitFiles } from '#read/collection.ts';
 import { validateAll } from '#validate/entries.ts';
+import type { Facts } from '#validate/schemas/base.ts';
+import type { edition as editionSchema } from '#validate/schemas/edition.ts';
+import type { machine as machineSchema } from '#validate/schemas/machine.ts';
+import type { person as personSchema } from '#validate/schemas/person.ts';
+import type { storagePlace as placeSchema } from '#validate/schemas/place.ts';
+import type { reel as reelSchema } from '#validate/schemas/reel.ts';
+import type { share as shareSchema } from '#validate/schemas/share.ts';
+import type { stock as stockSchema } from '#validate/schemas/stock.ts';
 
 /** Every key that a reel's entry can have, as the description of the entries gives them. */
 const REEL = `---
@@ -187,6 +203,19 @@ describe('entries with every key that there is', () => {
     expect(backwards).toEqual({ entries, problems });
   });
 });
+
+/** What a schema gives is what the model says, key for key and both ways; else this file doesn't compile. */
+type Same<A, B> = [A, B] extends [B, A] ? true : never;
+const SAME: readonly [
+  Same<z.output<typeof reelSchema>, Facts<Reel>>,
+  Same<z.output<typeof editionSchema>, Facts<Edition>>,
+  Same<z.output<typeof machineSchema>, Facts<Machine>>,
+  Same<z.output<typeof stockSchema>, Facts<Stock>>,
+  Same<z.output<typeof placeSchema>, Facts<StoragePlace>>,
+  Same<z.output<typeof personSchema>, Facts<Person>>,
+  Same<z.output<typeof shareSchema>, Facts<Share>>,
+] = [true, true, true, true, true, true, true];
+test('schemas and model are one shape', () => expect(SAME).toHaveLength(7));
 
 const one = (front: string, path = 'reels/x.md') => {
   const read = splitFiles([{ path, text: entry(front) }]);

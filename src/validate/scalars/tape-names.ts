@@ -1,0 +1,53 @@
+/** A thickness by the name that tape was sold under. */
+export interface TapeName {
+  readonly name: string;
+  readonly short: string;
+  /** µm, the film alone. */
+  readonly baseUm: number;
+  /** µm, the whole tape: from, to. */
+  readonly totalUm: readonly [number, number];
+  /** What a 7 in reel of it holds, which a box often prints. */
+  readonly feetOnSevenInches: number;
+  readonly source: string;
+}
+
+/** By base, the thickest first. */
+export const TAPE_NAMES: readonly TapeName[] = [
+  {
+    name: 'standard play',
+    short: 'SP',
+    baseUm: 38,
+    totalUm: [50, 52],
+    feetOnSevenInches: 1200,
+    source: 'S-TYPES; S-MIL',
+  },
+  { name: 'long play', short: 'LP', baseUm: 25, totalUm: [35, 35], feetOnSevenInches: 1800, source: 'S-TYPES; S-MIL' },
+  {
+    name: 'double play',
+    short: 'DP',
+    baseUm: 19,
+    totalUm: [26, 26],
+    feetOnSevenInches: 2400,
+    source: 'S-TYPES; S-MIL',
+  },
+  {
+    name: 'triple play',
+    short: 'TP',
+    baseUm: 12,
+    totalUm: [18, 18],
+    feetOnSevenInches: 3600,
+    source: 'S-TYPES; the length on a reel from memory',
+  },
+];
+
+/** The row that a text names: `long play`, `LP`, `long-playing`. */
+export function tapeNamed(text: string): TapeName | undefined {
+  const plain = text
+    .slice(0, 30)
+    .toLowerCase()
+    .replace(/[-\s]+/gu, ' ')
+    .trim();
+  return TAPE_NAMES.find(
+    ({ name, short }) => plain === name || plain === `${name}ing` || plain === short.toLowerCase(),
+  );
+}
