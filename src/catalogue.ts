@@ -2,6 +2,7 @@ import { partAccepted } from '#compute/accepted.ts';
 import { gatherAttention } from '#compute/attention.ts';
 import { runChecks } from '#compute/checks/run.ts';
 import { assessCondition } from '#compute/condition/assess.ts';
+import { gatherNumbers } from '#compute/identifiers/gather-numbers.ts';
 import { numbersOf } from '#compute/identifiers/numbers-of.ts';
 import { traceLineage } from '#compute/lineage/graph.ts';
 import { missingFacts } from '#compute/missing.ts';
@@ -52,6 +53,7 @@ export function buildCatalogue({ entries, problems, photographs, climate, today 
     entries,
     reels,
     lineage,
+    numbers: gatherNumbers(entries),
     problems: open,
     accepted,
     attention: gatherAttention(reels),

@@ -5,6 +5,7 @@ import type { Entries } from './entries.ts';
 import type { Finding } from './finding.ts';
 import type { Lineage, ReelLineage } from './lineage.ts';
 import type { NumberSeen } from './number-seen.ts';
+import type { NumberOf } from './numbered.ts';
 import type { PackVerdict } from './pack-verdict.ts';
 import type { Playing } from './playing.ts';
 import type { Reel } from './reel.ts';
@@ -47,6 +48,8 @@ export interface Catalogue {
   /** Sorted by id. */
   readonly reels: readonly ReelSheet[];
   readonly lineage: Lineage;
+  /** Every number of reels, editions, cuts and copy logs, in order of letters, then figures. */
+  readonly numbers: readonly NumberOf[];
   readonly problems: readonly Diagnostic[];
   readonly accepted: readonly Accepted[];
   readonly attention: readonly Attention[];

@@ -1,5 +1,6 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { makeNumberIndex } from '#compute/identifiers/number-index.ts';
 import type { Catalogue } from '#model/catalogue.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
 import { photographPath } from '#model/photograph-path.ts';
@@ -25,7 +26,7 @@ export interface SiteOptions extends ReplaceOptions {
   readonly progress?: (doing: string) => void;
 }
 
-/** Writes the owner's site: photographs, pages, text index and `catalogue.json`, all of it or nothing.
+/** Writes the owner's site: photographs, pages, text index, number index and `catalogue.json`, all of it or nothing.
  *
  * @throws {NotOurs} when something else stands at `out`. */
 export async function publishSite(catalogue: Catalogue, options: SiteOptions): Promise<PublishedPhotographs> {
@@ -43,6 +44,7 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
       progress('text index');
       await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
       await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
+      await writeFile(join(into, 'numbers.json'), JSON.stringify(makeNumberIndex(catalogue.numbers)));
       return published;
     },
     options,

@@ -1,8 +1,8 @@
+import type { NumberOf } from '#model/numbered.ts';
 import { type Alignment, align, type Column } from './alignment.ts';
 import type { How } from './candidates.ts';
 import { confusable } from './confusables.ts';
 import { indexedForms } from './indexed-forms.ts';
-import type { NumberOf } from './numbered.ts';
 import type { Asked, Extent, Form, Question } from './question.ts';
 
 /** Why a number is an answer, in a sentence or two. */

@@ -2,21 +2,22 @@ import type { Edition } from '#model/edition.ts';
 import type { Entries } from '#model/entries.ts';
 import { itemsOf, type Known, valueOf } from '#model/fact.ts';
 import { NUMBER_ROLES, type NumberRole } from '#model/number-seen.ts';
+import type { Numbered, NumberOf, Whereabouts } from '#model/numbered.ts';
 import type { Cut, Reading, Reel } from '#model/reel.ts';
 import { SURENESSES } from '#model/words.ts';
-import type { Numbered, NumberOf, Whereabouts } from './numbered.ts';
+import { inOrder } from './number-order.ts';
 import { parseNumber } from './parse-number.ts';
 import { plainForm } from './plain.ts';
 import { readingAllows } from './reading-allows.ts';
 
 /** Every number of a collection with what it is of: of reels and what is read on them, of editions, their sides and
- *  their run-outs, of cuts, and of the lines of copy logs. In the order of the entries. */
+ *  their run-outs, of cuts, and of the lines of copy logs. In order of letters, then figures, spelling aside. */
 export function gatherNumbers(entries: Pick<Entries, 'reels' | 'editions'>): readonly NumberOf[] {
   const held = new Map(entries.reels.map((reel) => [reel.id, reel.status.value]));
-  return [
+  return inOrder([
     ...entries.reels.flatMap((reel) => [...ofReel(reel), ...ofCuts(reel, entries.editions), ...ofLog(reel, held)]),
     ...entries.editions.flatMap(ofEdition),
-  ];
+  ]);
 }
 
 function ofReel(reel: Reel): readonly NumberOf[] {

@@ -1,6 +1,6 @@
+import { NUMBER_USES, NUMBERED_THINGS, type Numbered, type NumberOf, WHEREABOUTS } from '#model/numbered.ts';
 import { SURENESSES } from '#model/words.ts';
-import { indexedForms } from './indexed-forms.ts';
-import { NUMBER_USES, NUMBERED_THINGS, type Numbered, type NumberOf, WHEREABOUTS } from './numbered.ts';
+import { inOrder } from './number-order.ts';
 
 /** The form of the index file; a page with another one fetches its own again. */
 export const NUMBER_INDEX_FORM = 1;
@@ -30,8 +30,7 @@ export const SURE = ['', ...SURENESSES] as const;
 
 /** The same numbers in any order give the same file. */
 export function makeNumberIndex(numbers: readonly NumberOf[]): NumberIndexFile {
-  const keyed = numbers.map((number) => ({ number, key: sortKey(number) }));
-  const sorted = keyed.toSorted((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0)).map(({ number }) => number);
+  const sorted = inOrder(numbers);
   const things = new Map<string, { readonly thing: Numbered; readonly index: number }>();
   const from = new Map<string, number>();
   const thing = sorted.map((number) => {
@@ -64,12 +63,6 @@ export function makeNumberIndex(numbers: readonly NumberOf[]): NumberIndexFile {
     },
     from: lines([...from.keys()]),
   };
-}
-
-function sortKey({ number, as, thing, from, sure }: NumberOf): string {
-  const plain = indexedForms(number)[0] ?? '';
-  const order = NUMBERED_THINGS.indexOf(thing.of);
-  return [plain, number, order, NUMBER_USES.indexOf(as), thing.id, thing.title, from, sure].join('\u0000');
 }
 
 const lines = (texts: readonly string[]) => texts.map((text) => text.replaceAll(/\s*\n\s*/g, ' ')).join('\n');

@@ -1,3 +1,4 @@
+import type { NumberedThing, NumberOf, NumberUse, Whereabouts } from '#model/numbered.ts';
 import { align, costOfAligning } from './alignment.ts';
 import { becauseNear, becauseOf } from './because.ts';
 import {
@@ -11,7 +12,6 @@ import {
 } from './candidates.ts';
 import { masksOf } from './masks.ts';
 import { findNearest } from './nearest.ts';
-import type { NumberedThing, NumberOf, NumberUse, Whereabouts } from './numbered.ts';
 import type { OpenIndex } from './open-index.ts';
 import { type Form, type Question, questionOf, wordsAsForms } from './question.ts';
 

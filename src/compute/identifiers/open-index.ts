@@ -1,6 +1,6 @@
+import { NUMBER_USES, NUMBERED_THINGS, type NumberOf, WHEREABOUTS } from '#model/numbered.ts';
 import { indexedForms } from './indexed-forms.ts';
 import { NUMBER_INDEX_FORM, type NumberIndexFile, SURE } from './number-index.ts';
-import { NUMBER_USES, NUMBERED_THINGS, type NumberOf, WHEREABOUTS } from './numbered.ts';
 
 /** A number index made ready for questions: the different plain forms in order, as one run of character codes.
  *

@@ -10,6 +10,7 @@ const SHORTEST_BARE = 3;
 
 /** Whether two numbers are one by their stems. A label often leaves the letters in front out: `2207` is `HLX 2207`. */
 export function sameStem(one: string, other: string): boolean {
+  if (one === other || plainForm(one) === plainForm(other)) return true;
   const [a, b] = [plainStem(one), plainStem(other)];
   if (a === b) return true;
   const [short, long] = a.length < b.length ? [a, b] : [b, a];

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { makeNumberIndex } from '#compute/identifiers/number-index.ts';
 import { countList, searchList } from '#compute/identifiers/number-list.ts';
-import type { NumberOf } from '#compute/identifiers/numbered.ts';
 import { openNumberIndex } from '#compute/identifiers/open-index.ts';
+import type { NumberOf } from '#model/numbered.ts';
 
 const reel = (id: string, state: 'held' | 'missing' | 'lent', number: string): NumberOf => ({
   thing: { of: 'reel', id, title: id, state },

@@ -4,10 +4,10 @@ import { describe, expect, test } from 'vitest';
 import { mistakenFor } from '#compute/identifiers/confusables.ts';
 import { makeNumberIndex } from '#compute/identifiers/number-index.ts';
 import { type Answer, searchNumbers } from '#compute/identifiers/number-search.ts';
-import type { NumberOf } from '#compute/identifiers/numbered.ts';
 import { openNumberIndex } from '#compute/identifiers/open-index.ts';
 import { parseNumber } from '#compute/identifiers/parse-number.ts';
 import { plainForm } from '#compute/identifiers/plain.ts';
+import type { NumberOf } from '#model/numbered.ts';
 import { denseNumbers, pick, seeded, sparseNumbers } from './invented-houses.ts';
 
 const numberOf = (number: string, at: number): NumberOf => ({
