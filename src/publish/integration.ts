@@ -1,3 +1,4 @@
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { AstroInlineConfig } from 'astro';
 import { handOver, type Site } from '#render/site.ts';
@@ -14,21 +15,26 @@ export async function buildPages(site: Site, into: string, cache: string): Promi
   // Before the builder is loaded: it would otherwise ask to send how it is used to its makers.
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
   const { build } = await import('astro');
+  await mkdir(cache, { recursive: true });
+  const workroom = await mkdtemp(join(cache, 'building-'));
   handOver(site);
   try {
-    await build(settings(site.base, into, cache));
+    await build(settings(site.base, into, workroom));
   } finally {
     handOver(undefined);
+    await rm(workroom, { recursive: true, force: true });
   }
 }
 
-const settings = (base: string, into: string, cache: string): AstroInlineConfig => ({
+/** @param workroom  a folder of this build's own: the builder keeps half-made pages under its root, and two builds
+ *   of one checkout would take each other's. */
+const settings = (base: string, into: string, workroom: string): AstroInlineConfig => ({
   configFile: false,
-  root: ROOT,
+  root: workroom,
   srcDir: PAGES,
-  publicDir: join(PAGES, 'public'),
+  publicDir: join(ROOT, 'public'),
   outDir: into,
-  cacheDir: join(cache, 'pages'),
+  cacheDir: join(workroom, 'cache'),
   base,
   output: 'static',
   logLevel: 'warn',
