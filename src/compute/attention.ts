@@ -7,12 +7,9 @@ const RISK_AREAS = new Set(['bake', 'condition', 'climate', 'stock']);
 /** What needs attention first among held reels: unaccepted warnings and at-risk findings; risk to the tape first,
  * then by reel and code. */
 export function gatherAttention(sheets: readonly ReelSheet[]): readonly Attention[] {
-  const lines: Attention[] = [];
-  for (const sheet of sheets) {
-    const status = sheet.reel.status.value;
-    if (status !== 'held' && status !== 'lent') continue;
-    lines.push(...warningsOf(sheet), ...risksOf(sheet));
-  }
+  const here = sheets.filter(({ reel }) => reel.status.value === 'held' || reel.status.value === 'lent');
+  const files = new Set(here.map(({ reel }) => reel.file));
+  const lines = here.flatMap((sheet) => [...warningsOf(sheet, files), ...risksOf(sheet)]);
   return lines.sort(
     (a, b) =>
       Number(b.risk) - Number(a.risk) ||
@@ -22,9 +19,13 @@ export function gatherAttention(sheets: readonly ReelSheet[]): readonly Attentio
   );
 }
 
-function warningsOf(sheet: ReelSheet): Attention[] {
+/** A warning that stands in the entry of a reel that isn't here, such as a missing side, is told with the first reel
+ * that is. */
+function warningsOf(sheet: ReelSheet, here: ReadonlySet<string>): Attention[] {
+  const toldWith = ({ place, related }: Diagnostic) =>
+    [place.file, ...related.map((one) => one.place.file)].find((file) => here.has(file));
   return sheet.problems
-    .filter((problem) => problem.severity === 'warning' && problem.place.file === sheet.reel.file)
+    .filter((problem) => problem.severity === 'warning' && toldWith(problem) === sheet.reel.file)
     .map((problem) => attentionOf(problem, sheet.reel.id));
 }
 

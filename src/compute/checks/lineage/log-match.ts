@@ -20,7 +20,7 @@ export const logMatch = crossCheck({
             expected: `reel: ${copy.id}, in that line`,
           },
           {
-            place: copy.place,
+            place: { ...copy.place, field: 'copied-from' },
             message: `${copy.title.written}: copied from nothing yet`,
             found: reasons,
             expected: `copied-from: [${reel.id}]`,

@@ -1,3 +1,7 @@
+import type { Fact } from '#model/fact.ts';
+import type { Place } from '#model/place.ts';
+import type { MachineVerdict, PlayingReason } from '#model/playing.ts';
+import type { Reel } from '#model/reel.ts';
 import { listInWords } from '../../figure/in-words.ts';
 import { crossCheck } from '../check.ts';
 
@@ -26,7 +30,7 @@ export const nothingPlaysIt = crossCheck({
     );
     return [
       {
-        place: reel.keys.get('format') ?? reel.place,
+        place: placeOf(reel, verdicts),
         message: `No machine recorded here plays it (${why.join('; ')}).`,
         found: known.length === 0 ? 'nothing recorded of its format' : known.join(', '),
         expected: `a machine with ${known.length === 0 ? 'all that its format turns out to need' : known.join(', ')}`,
@@ -43,3 +47,20 @@ export const nothingPlaysIt = crossCheck({
     ];
   },
 });
+
+/** The fact that no machine fits, where there is one; else the format as a whole. */
+function placeOf(reel: Reel, verdicts: readonly MachineVerdict[]): Place {
+  const { format, pack } = reel;
+  const facts: Partial<Record<PlayingReason['of'], Fact<unknown> | undefined>> = {
+    width: format.width,
+    tracks: format.tracks,
+    speed: format.speed,
+    equalisation: format.equalisation,
+    carrier: pack.woundOn,
+    size: pack.reelSize ?? pack.outsideDiameter,
+  };
+  const refused = (of: PlayingReason['of']) =>
+    verdicts.every(({ reasons }) => reasons.some((reason) => reason.of === of && reason.verdict === 'cannot'));
+  const decisive = (Object.keys(facts) as PlayingReason['of'][]).find(refused);
+  return (decisive && facts[decisive]?.place) ?? reel.keys.get('format') ?? reel.place;
+}

@@ -1,5 +1,5 @@
 import { listInWords } from '../../figure/in-words.ts';
-import { crossCheck } from '../check.ts';
+import { between, crossCheck } from '../check.ts';
 import type { MissingSide } from '../missing-sides.ts';
 
 /** A set with a side that isn't here: what is missing, and every number to look for. */
@@ -10,19 +10,26 @@ export const sideMissing = crossCheck({
   scope: 'set',
   reads: ['set', 'missingSides'],
   judge: ({ set, missingSides: { held, side, missing } }) => {
-    const sides = missing.map((one) => one.written);
-    const lost = missing.flatMap(({ known }) => (known === undefined || known.file > held.file ? [] : [known]));
+    const sides = listInWords(missing.map((one) => one.written));
+    const lost = missing.flatMap(({ known, written }) => (known === undefined ? [] : [{ known, written }]));
     return [
       {
-        place: side.place,
-        message: `Side ${listInWords(sides)} of the set ${set.name} ${missing.length === 1 ? 'is' : 'are'} missing, and side ${side.written} is here. ${missing.map(whatIsKnown).join(' ')}`,
-        found: `side ${side.written}`,
-        expected: `side ${listInWords(sides)} as well`,
+        ...between(
+          {
+            place: side.place,
+            message: `${held.title.written}: side ${side.written}`,
+            found: `side ${side.written}`,
+            expected: `side ${sides} as well`,
+          },
+          ...lost.map(({ known, written }) => ({
+            place: known.status.place,
+            message: `${known.title.written}: ${known.status.written}`,
+            found: `side ${written}, ${known.status.written}`,
+            expected: `side ${written} here, beside side ${side.written}`,
+          })),
+        ),
+        message: `Side ${sides} of the set ${set.name} ${missing.length === 1 ? 'is' : 'are'} missing, and side ${side.written} is here. ${missing.map(whatIsKnown).join(' ')}`,
         action: `Look for ${numbers(missing)}. Write an entry for a reel that you know of and don’t have; somebody else’s is status: elsewhere.`,
-        related: lost.map((reel) => ({
-          message: `${reel.title.written}: ${reel.status.written}`,
-          place: reel.status.place,
-        })),
       },
     ];
   },
