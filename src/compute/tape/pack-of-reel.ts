@@ -2,19 +2,27 @@ import type { Known } from '#model/fact.ts';
 import type { Given } from '#model/given.ts';
 import type { Reel } from '#model/reel.ts';
 import type { Stock } from '#model/stock.ts';
-import { type Measure, type Micrometres, type Millimetres, metres, type Seconds, seconds } from '#model/units.ts';
+import {
+  type Measure,
+  type Micrometres,
+  type Millimetres,
+  micrometres,
+  millimetres,
+  type Seconds,
+  seconds,
+} from '#model/units.ts';
 import type { Worked } from '#model/worked.ts';
-import { ASSUMED_DURATION_S } from '../figure/assumed-error.ts';
+import { ASSUMED_DIAMETER_MM, ASSUMED_DURATION_S, ASSUMED_THICKNESS_UM } from '../figure/assumed-error.ts';
 import { givenOfMeasure, measured } from '../figure/given-of.ts';
+import { packLength } from './pack.ts';
 import type { PackBand, StatedLength } from './pack-decides.ts';
 import { workedPackLength } from './worked-tape.ts';
 
-/** A measured pack: what it was worked from, and how much tape it is. */
+/** A measured pack: what was measured, and how much tape that is at least, about and at most. */
 export interface MeasuredPack {
   readonly outside: Known<Measure<Millimetres>>;
   readonly hub: Known<Measure<Millimetres>>;
   readonly thickness: Known<Measure<Micrometres>>;
-  readonly worked: Worked;
   readonly band: PackBand;
 }
 
@@ -24,18 +32,29 @@ export function packOfReel(reel: Reel, stock: Stock | undefined): MeasuredPack |
   const thickness = stock?.thickness;
   if (outside?.is !== 'known' || hub?.is !== 'known' || thickness?.is !== 'known') return undefined;
   if (outside.value.value <= hub.value.value || thickness.value.value <= 0) return undefined;
-  const worked = workedPackLength(
-    measured('outside-diameter', outside),
-    measured('hub-diameter', hub),
-    thicknessGiven(thickness),
-  );
-  const band = {
-    lowMm: metres(worked.low ?? worked.value),
-    valueMm: metres(worked.value),
-    highMm: metres(worked.high ?? worked.value),
-  };
-  return { outside, hub, thickness, worked, band };
+  return { outside, hub, thickness, band: bandOf(outside.value, hub.value, thickness.value) };
 }
+
+/** The shortest pack is the narrowest one on the widest hub of the thickest tape; the longest the other way round. */
+function bandOf(outside: Measure<Millimetres>, hub: Measure<Millimetres>, thickness: Measure<Micrometres>): PackBand {
+  const outsideError = outside.plusMinus ?? ASSUMED_DIAMETER_MM;
+  const hubError = hub.plusMinus ?? ASSUMED_DIAMETER_MM;
+  const thicknessError = thickness.plusMinus ?? ASSUMED_THICKNESS_UM;
+  // 1 is a pack with its errors one way, −1 the other, 0 as measured.
+  const length = (way: number) =>
+    packLength(
+      millimetres(outside.value + way * outsideError),
+      millimetres(Math.max(0, hub.value - way * hubError)),
+      micrometres(Math.max(1, thickness.value - way * thicknessError)),
+    );
+  return { lowMm: length(-1), valueMm: length(0), highMm: length(1) };
+}
+
+/** The length of a measured pack, with all that it rests on. */
+export const workedPack = ({ outside, hub, thickness }: MeasuredPack): Worked => ({
+  ...workedPackLength(measured('outside-diameter', outside), measured('hub-diameter', hub), thicknessGiven(thickness)),
+  name: 'pack-length',
+});
 
 /** A stock's thickness is what its maker or someone with a gauge said; the reel's own tape wasn't measured. */
 export const thicknessGiven = (thickness: Known<Measure<Micrometres>>): Given<Micrometres> =>

@@ -4,7 +4,7 @@ import type { Reel } from '#model/reel.ts';
 import { givenOf } from '../figure/given-of.ts';
 import { metresInWords, speedInWords } from '../figure/in-words.ts';
 import { type PackBand, packAgainstSpeeds, type SpeedAgainstPack } from '../tape/pack-decides.ts';
-import { leastRun, mayRunBothWays, packOfReel } from '../tape/pack-of-reel.ts';
+import { leastRun, mayRunBothWays, packOfReel, workedPack } from '../tape/pack-of-reel.ts';
 import { sameSpeed } from '../tape/speeds.ts';
 import { workedLengthPlayed } from '../tape/worked-tape.ts';
 import { stockOf } from './reel.ts';
@@ -29,7 +29,7 @@ export function packVerdict(reel: Reel, entries: Pick<Entries, 'stocks'>): PackV
       says: inWords(row, pack.band),
     };
   });
-  return { pack: { ...pack.worked, name: 'pack-length' }, answers, sure: howSure(rows, pack.band) };
+  return { pack: workedPack(pack), answers, sure: howSure(rows, pack.band) };
 }
 
 function inWords({ speed, neededMm, answer, leftOver }: SpeedAgainstPack, band: PackBand): string {

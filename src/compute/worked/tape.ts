@@ -5,7 +5,7 @@ import { type MillimetresPerSecond, metres, type Seconds } from '#model/units.ts
 import type { Worked } from '#model/worked.ts';
 import { durationWithError } from '../figure/assumed-error.ts';
 import { givenOf, measured } from '../figure/given-of.ts';
-import { mayRunBothWays, packOfReel, thicknessGiven } from '../tape/pack-of-reel.ts';
+import { type MeasuredPack, mayRunBothWays, packOfReel, thicknessGiven, workedPack } from '../tape/pack-of-reel.ts';
 import { lengthPlayed, playingTime } from '../tape/playing-time.ts';
 import { reelHolds } from '../tape/reel-holds.ts';
 import { workedLengthPlayed, workedPackDiameter } from '../tape/worked-tape.ts';
@@ -16,10 +16,12 @@ export function workOutTape(reel: Reel, stock: Stock | undefined): readonly Work
   const duration = reel.durationS?.is === 'known' ? givenOf('length', reel.durationS) : undefined;
   const speed = reel.format.speed?.is === 'known' ? givenOf('speed', reel.format.speed) : undefined;
   const fromTime = !mayRunBothWays(reel) && duration !== undefined && speed !== undefined;
+  const pack = packOfReel(reel, stock);
+  const ofPack = pack === undefined ? undefined : { pack, figure: workedPack(pack) };
   return [
     ...(fromTime ? [workedLengthPlayed(duration, speed), ...expectedDiameter(reel, stock, duration, speed)] : []),
-    ...fromPack(reel, stock, speed),
-    ...(fromTime ? leftOver(reel, stock, duration, speed) : []),
+    ...(ofPack === undefined ? [] : fromPack(ofPack, speed)),
+    ...(fromTime && ofPack !== undefined ? [leftOver(ofPack, duration, speed)] : []),
     ...capacity(reel, stock),
   ];
 }
@@ -48,53 +50,47 @@ function expectedDiameter(
   return [whole];
 }
 
+interface PackWithFigure {
+  readonly pack: MeasuredPack;
+  readonly figure: Worked;
+}
+
 /** What a rule across the pack gives: how much tape, and how long it plays. */
-function fromPack(
-  reel: Reel,
-  stock: Stock | undefined,
-  speed: Given<MillimetresPerSecond> | undefined,
-): readonly Worked[] {
-  const pack = packOfReel(reel, stock);
-  if (pack === undefined) return [];
-  const length = { ...pack.worked, name: 'pack-length' };
-  if (speed === undefined) return [length];
+function fromPack({ pack, figure }: PackWithFigure, speed: Given<MillimetresPerSecond> | undefined): readonly Worked[] {
+  if (speed === undefined) return [figure];
   const time: Worked = {
-    ...pack.worked,
+    ...figure,
     name: 'playing-time',
     unit: 's',
-    value: playingTime(metres(length.value), speed.value),
+    value: playingTime(pack.band.valueMm, speed.value),
     low: playingTime(pack.band.lowMm, speed.value),
     high: playingTime(pack.band.highMm, speed.value),
-    inputs: [...pack.worked.inputs, asInput(speed)],
+    inputs: [...figure.inputs, asInput(speed)],
     formula: 't = π(D² − d²) / (4·t·v)',
   };
-  return [length, time];
+  return [figure, time];
 }
 
 /** How much of the pack the stated time leaves unexplained; below 0 it is too short. */
 function leftOver(
-  reel: Reel,
-  stock: Stock | undefined,
+  { pack, figure }: PackWithFigure,
   duration: Given<Seconds>,
   speed: Given<MillimetresPerSecond>,
-): readonly Worked[] {
-  const pack = packOfReel(reel, stock);
-  if (pack === undefined) return [];
+): Worked {
   const stated = durationWithError(duration);
-  const errorMm = lengthPlayed((stated.plusMinus ?? 0) as Seconds, speed.value);
+  const errorMm = (stated.plusMinus ?? 0) * speed.value;
   const neededMm = lengthPlayed(duration.value, speed.value);
-  const figure: Worked = {
+  return {
     name: 'tape-left-over',
     unit: 'm',
     value: (pack.band.valueMm - neededMm) / 1000,
     low: (pack.band.lowMm - neededMm - errorMm) / 1000,
     high: (pack.band.highMm - neededMm + errorMm) / 1000,
     basis: 'worked',
-    inputs: [...pack.worked.inputs, asInput(duration), asInput(speed), ...errorOf(stated)],
+    inputs: [...figure.inputs, asInput(duration), asInput(speed), ...errorOf(stated)],
     formula: 'π(D² − d²) / (4·t) − v·t',
     source: 'geometry of a wound strip, less the length that the stated time takes',
   };
-  return [figure];
 }
 
 const asInput = ({ name, written, basis, place }: Given) =>
