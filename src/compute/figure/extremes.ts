@@ -6,13 +6,16 @@
  * @param bands  [low, high] of each input, in the order in which `figure` takes them. Up to some 12 that aren't exact.
  */
 export function extremes(bands: readonly Band[], figure: (...inputs: number[]) => number): Band {
-  let corners: number[][] = [[]];
-  for (const [low, high] of bands) {
-    const ends = low === high ? [low] : [low, high];
-    corners = corners.flatMap((corner) => ends.map((end) => [...corner, end]));
+  const open = bands.flatMap(([low, high], at) => (low === high ? [] : [at]));
+  const inputs = bands.map(([low]) => low);
+  let [least, greatest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let corner = 0; corner < 2 ** open.length; corner += 1) {
+    for (const [bit, at] of open.entries()) inputs[at] = bands[at]?.[(corner >> bit) & 1] ?? 0;
+    const value = figure(...inputs);
+    least = Math.min(least, value);
+    greatest = Math.max(greatest, value);
   }
-  const figures = corners.map((corner) => figure(...corner));
-  return [Math.min(...figures), Math.max(...figures)];
+  return [least, greatest];
 }
 
 export type Band = readonly [low: number, high: number];

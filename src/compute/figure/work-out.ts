@@ -33,13 +33,14 @@ export function workOut<Quantities extends readonly number[]>(
   const value = worth(...inputs.map((input) => input.value));
   const [low, high] = extremes(inputs.map(bandOf), worth);
   const banded = inputs.some((input) => (input.plusMinus ?? 0) > 0) && Number.isFinite(low) && Number.isFinite(high);
+  const stated = inputs.map(asInput);
   return {
     name: recipe.name,
     value,
     ...(banded ? { low, high } : {}),
     unit: recipe.unit,
-    basis: worstBasis(inputs.map(asInput)),
-    inputs: [...inputs.map(asInput), ...inputs.flatMap(assumedError)],
+    basis: worstBasis(stated),
+    inputs: [...stated, ...inputs.flatMap(assumedError)],
     formula: recipe.formula,
     source: recipe.source,
   };
