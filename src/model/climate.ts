@@ -3,16 +3,14 @@ import type { Celsius, Percent } from './units.ts';
 /** Takes one reading of a log: its line, the instant in ms since 1970 (UTC), and the air. */
 export type TakeReading = (line: number, timeMs: number, temperatureC: Celsius, humidityPercent: Percent) => void;
 
-export const LOG_FAULTS = [
-  'climate/columns',
-  'climate/row-unread',
-  'climate/time-repeated',
-  'climate/time-backwards',
-  'climate/gap',
-  'climate/stuck',
-  'climate/impossible',
-] as const;
-export type LogFaultCode = (typeof LOG_FAULTS)[number];
+export type LogFaultCode =
+  | 'climate/columns'
+  | 'climate/row-unread'
+  | 'climate/time-repeated'
+  | 'climate/time-backwards'
+  | 'climate/gap'
+  | 'climate/stuck'
+  | 'climate/impossible';
 
 /** One kind of damage in a log, told once: where it is met first, and how often. */
 export interface LogFault {

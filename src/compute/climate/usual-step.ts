@@ -8,7 +8,7 @@ export interface UsualStep {
 /** Steps after which a run of one length is no accident but a logger set to another interval. */
 const RUN = 24;
 /** A step over this many usual ones is a gap, in which nobody knows what the air did. */
-export const USUAL_STEPS_IN_A_GAP = 3;
+const USUAL_STEPS_IN_A_GAP = 3;
 
 /** Follows what is usual: it starts from the median of a log's first steps, and changes when 24 in a row agree on
  * another length (a logger set from 10 minutes to an hour makes no thousand gaps). Common practice, no source. */

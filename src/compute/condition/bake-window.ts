@@ -22,7 +22,7 @@ interface WindowPractice {
 const WEEK_HOURS = 7 * 24;
 
 /** Shortest first. They rest on different things, and no figure between them has any source at all: plan for the first. */
-export const WINDOW_PRACTICES: readonly WindowPractice[] = [
+const WINDOW_PRACTICES: readonly WindowPractice[] = [
   {
     practice: 'common-practice',
     fromHours: 7,

@@ -24,7 +24,7 @@ export type CurveAnswer =
       readonly namesAtSpeed: readonly CurveName[];
     };
 
-export interface NamedCurve extends TimeConstants {
+interface NamedCurve extends TimeConstants {
   /** The standard in words; for time constants given outright, nothing. */
   readonly called: string | undefined;
   readonly source: string | undefined;

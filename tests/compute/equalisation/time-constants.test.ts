@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { octaveSteps, replayDifference, worstDifference } from '#compute/equalisation/replay-difference.ts';
+import {
+  differenceCurve,
+  octaveSteps,
+  replayDifference,
+  worstDifference,
+} from '#compute/equalisation/replay-difference.ts';
 import { STANDARDS } from '#compute/equalisation/standards.ts';
 import { constantsAtSpeed, fluxLevel, timeConstants } from '#compute/equalisation/time-constants.ts';
 import { transitionFrequency } from '#compute/equalisation/transition-frequency.ts';
@@ -107,6 +112,18 @@ describe('replayDifference', () => {
       }),
       { numRuns: 50 },
     );
+  });
+
+  test('the curve for a picture is the same figures, one a frequency', () => {
+    const [nab, iec] = [3180, Infinity].map((lowUs) => ({
+      ...timeConstants(lowUs, 50),
+      speedMmPerS: inchesPerSecond(15),
+    }));
+    if (nab === undefined || iec === undefined) throw new Error('two curves');
+    const points = differenceCurve(nab, iec, octaveSteps(hertz(40), hertz(16_000), 3));
+    for (const { frequencyHz, differenceDb } of points) {
+      expect(differenceDb).toBe(replayDifference(nab, iec, frequencyHz));
+    }
   });
 
   test('octave steps begin and end where they are told to', () => {
