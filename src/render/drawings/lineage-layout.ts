@@ -10,14 +10,13 @@ import {
 import { byText } from '#model/diagnostic.ts';
 import type { Edge, NodeId } from '#model/lineage.ts';
 
-/** Where each box and each link of a lineage stands, in units of the drawing; x runs with the copies. */
+/** Where each box of a lineage stands, in units of the drawing; columns are counted, and get their x when the gutters
+ * between them are known. */
 export interface LineageLayout {
   readonly columns: readonly string[];
-  /** Top left corner of each box. */
-  readonly at: ReadonlyMap<NodeId, { readonly column: number; readonly x: number; readonly y: number }>;
-  /** Heights, box by box and column by column, at which a link crosses the columns between its ends. */
+  readonly at: ReadonlyMap<NodeId, { readonly column: number; readonly y: number }>;
+  /** Heights, column by column, at which a link crosses the columns between its ends. */
   readonly crossings: ReadonlyMap<Edge, readonly number[]>;
-  readonly width: number;
   readonly height: number;
 }
 
@@ -38,6 +37,7 @@ export function layOut(edges: readonly Edge[], generation: (reel: string) => num
 
 /** Copies that go round in a ring can't be laid out in order; the link that closes each ring is left out. */
 export function withoutRings(edges: readonly Edge[]): readonly Edge[] {
+  if (runsOut(edges)) return edges;
   const next = new Map<NodeId, NodeId[]>();
   const kept: Edge[] = [];
   for (const edge of edges) {
@@ -46,6 +46,25 @@ export function withoutRings(edges: readonly Edge[]): readonly Edge[] {
     kept.push(edge);
   }
   return kept;
+}
+
+/** Whether everything is reached when what has no parent left is taken away again and again: then there is no ring. */
+function runsOut(edges: readonly Edge[]): boolean {
+  const waiting = new Map<NodeId, number>();
+  for (const { from, to } of edges) {
+    waiting.set(from, waiting.get(from) ?? 0);
+    waiting.set(to, (waiting.get(to) ?? 0) + 1);
+  }
+  const next = Map.groupBy(edges, (edge) => edge.from);
+  const ready = [...waiting].filter(([, parents]) => parents === 0).map(([node]) => node);
+  for (const node of ready) {
+    for (const { to } of next.get(node) ?? []) {
+      const left = (waiting.get(to) ?? 0) - 1;
+      waiting.set(to, left);
+      if (left === 0) ready.push(to);
+    }
+  }
+  return ready.length === waiting.size;
 }
 
 function leadsTo(next: ReadonlyMap<NodeId, readonly NodeId[]>, from: NodeId, to: NodeId): boolean {
@@ -79,14 +98,16 @@ function columnsOf(edges: readonly Edge[], generation: (reel: string) => number 
   for (const node of editions) depth.delete(node);
   for (const node of editions) depth.set(node, Math.max(first, deep(node)));
   const used = [...new Set(nodes.map((node) => depth.get(node) ?? 0))].sort((a, b) => a - b);
-  const names = used.map((column) => nameOf(column, last, cuts.length > 0, known));
+  const allFirst = reels.every((node) => depth.get(node) !== 0 || generation(node.slice(5)) === 1);
+  const names = used.map((column) => nameOf(column, last, cuts.length > 0, allFirst));
   return { of: new Map(nodes.map((node) => [node, used.indexOf(depth.get(node) ?? 0)])), names };
 }
 
 const ORDINALS = ['', '1st', '2nd', '3rd'];
 
 function nameOf(column: number, lastReels: number, hasCuts: boolean, known: boolean): string {
-  if (column > lastReels) return hasCuts && column === lastReels + 1 ? 'Cuts' : 'Editions';
+  const afterReels = column - lastReels - (hasCuts ? 1 : 0);
+  if (column > lastReels) return afterReels < 1 ? 'Cuts' : afterReels === 1 ? 'Editions' : 'Reissues';
   if (known) return column === 0 ? 'Original' : `${ORDINALS[column] ?? `${column}th`} copy`;
   return column === 0 ? 'Earliest known' : column === 1 ? 'Copied from it' : `${column} copies on`;
 }
@@ -117,14 +138,10 @@ function place(edges: readonly Edge[], column: ReadonlyMap<NodeId, number>) {
     .decross(small ? decrossTwoLayer() : decrossTwoLayer().order(twolayerAgg()))
     .coord(small ? coordSimplex() : coordGreedy());
   const { width } = lay(graph);
-  const x = (id: NodeId) => (column.get(id) ?? 0) * (BOX.width + BOX.gapX);
   const at = new Map(
     [...graph.nodes()].map((node) => {
       const id = node.data.id;
-      return [
-        id,
-        { column: column.get(id) ?? 0, x: x(id), y: Math.round(node.x - (BOX.height + BOX.gapY) / 2) },
-      ] as const;
+      return [id, { column: column.get(id) ?? 0, y: Math.round(node.x - (BOX.height + BOX.gapY) / 2) }] as const;
     }),
   );
   const between = new Map<string, readonly number[]>();
@@ -135,5 +152,5 @@ function place(edges: readonly Edge[], column: ReadonlyMap<NodeId, number>) {
     );
   }
   const crossings = new Map(edges.map((edge) => [edge, between.get(`${edge.from} ${edge.to}`) ?? []]));
-  return { at, crossings, width: count * (BOX.width + BOX.gapX) - BOX.gapX, height: Math.round(width) - BOX.gapY };
+  return { at, crossings, height: Math.round(width) - BOX.gapY };
 }

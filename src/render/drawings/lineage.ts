@@ -1,7 +1,8 @@
-import type { Edge, How, NodeId } from '#model/lineage.ts';
+import type { Edge, NodeId } from '#model/lineage.ts';
 import { html, type Markup } from '../markup.ts';
 import type { LineageNode } from '../views/lineage-node.ts';
 import { BOX, layOut } from './lineage-layout.ts';
+import { routeLinks } from './lineage-routes.ts';
 
 export interface LineageDrawing {
   readonly edges: readonly Edge[];
@@ -13,10 +14,6 @@ export interface LineageDrawing {
   readonly title: string;
 }
 
-/** Each kind of link leaves the box lower and turns earlier, so that a dotted line is never drawn over a solid one. */
-const STEP: Readonly<Record<How, number>> = { stated: 0, logged: 1, proposed: 2 };
-const LOWER = 13;
-const EARLIER = 7;
 const HEAD = 34;
 /** Up to this width the drawing fills its column; a wider one keeps its size and is scrolled. */
 const FITS = 1180;
@@ -24,39 +21,23 @@ const FITS = 1180;
 /** Copies in order, from left to right: the line says how a link is known, the outline whether the thing is here. */
 export function drawLineage(drawing: LineageDrawing): Markup {
   const layout = layOut(drawing.edges, drawing.generation);
-  const box = `-4 ${-HEAD} ${layout.width + 8} ${layout.height + HEAD + 6}`;
-  const wide = layout.width > FITS ? html` width="${layout.width}"` : html` width="100%"`;
+  const { columnX, width, paths } = routeLinks(drawing.edges, layout);
+  const box = `-4 ${-HEAD} ${width + 8} ${layout.height + HEAD + 6}`;
+  const wide = html` width="${width > FITS ? width : '100%'}"`;
   const heads = layout.columns.map((name, column) => {
-    const x = column * (BOX.width + BOX.gapX);
+    const x = columnX[column] ?? 0;
     return html`<text class="c" x="${x}" y="-16">${name}</text><path class="head" d="M${x} -8h${BOX.width}"/>`;
   });
-  const links = drawing.edges.map((edge) => {
-    const [from, to] = [layout.at.get(edge.from), layout.at.get(edge.to)];
-    const crossings = layout.crossings.get(edge);
-    if (from === undefined || to === undefined || crossings === undefined) return undefined;
-    return html`<path class="link ${edge.how}" d="${route(from, to, crossings, STEP[edge.how])}"/>`;
-  });
-  const boxes = [...layout.at].map(([id, at]) => drawBox(drawing.describe(id), at, id === drawing.own));
+  const links = [...paths].map(([edge, path]) => html`<path class="link ${edge.how}" d="${path}"/>`);
+  const boxes = [...layout.at].map(([id, { column, y }]) =>
+    drawBox(drawing.describe(id), { x: columnX[column] ?? 0, y }, id === drawing.own),
+  );
   return html`<svg class="chart" viewBox="${box}"${wide} role="group" aria-label="${drawing.title}">${heads}${links}${boxes}</svg>`;
 }
 
 interface Corner {
   readonly x: number;
   readonly y: number;
-}
-
-/** Right-angled: along the middle of each gutter, across each column at the height that was kept free for it. */
-function route(from: Corner, to: Corner, crossings: readonly number[], step: number): string {
-  const start = from.y + BOX.height / 2 + step * LOWER;
-  const end = to.y + BOX.height / 2;
-  const pitch = BOX.width + BOX.gapX;
-  let trunk = from.x + BOX.width + BOX.gapX / 2 - step * EARLIER;
-  let path = `M${from.x + BOX.width} ${start}H${trunk}`;
-  for (const height of crossings) {
-    path += `V${height}H${trunk + pitch}`;
-    trunk += pitch;
-  }
-  return `${path}V${end}H${to.x}`;
 }
 
 function drawBox(node: LineageNode, { x, y }: Corner, own: boolean): Markup {

@@ -1,5 +1,6 @@
 import type { ReelSheet } from '#model/catalogue.ts';
 import type { Diagnostic } from '#model/diagnostic.ts';
+import { count } from '../words/number.ts';
 import type { Family } from './family.ts';
 import type { Lookup } from './lookup.ts';
 import { commonTitle } from './shelf.ts';
@@ -20,7 +21,8 @@ export interface FamilyFacts {
 export function familyFacts(family: Family, lookup: Lookup): FamilyFacts {
   const reels = idsOf(family, 'reel:').flatMap((id) => lookup.reel(id) ?? []);
   const editions = idsOf(family, 'edition:').flatMap((id) => lookup.edition(id) ?? []);
-  const named = editions[0]?.title.value ?? commonTitle(reels.map((sheet) => sheet.reel.title.value));
+  const titles = [...new Set(editions.map((edition) => edition.title.value.replace(/ \([^)]*\)$/, '')))];
+  const named = titled(titles) ?? commonTitle(reels.map((sheet) => sheet.reel.title.value));
   const problems = [
     ...reels.flatMap((sheet) => sheet.problems),
     ...editions.flatMap((edition) => lookup.problems(edition.file)),
@@ -38,3 +40,8 @@ export function familyFacts(family: Family, lookup: Lookup): FamilyFacts {
 
 const idsOf = (family: Family, kind: string) =>
   family.nodes.filter((node) => node.startsWith(kind)).map((node) => node.slice(kind.length));
+
+/** A family may hold several works, joined by a reel that was put together from all of them. */
+function titled([first, ...others]: readonly string[]): string | undefined {
+  return first === undefined || others.length === 0 ? first : `${first} and ${count(others.length, 'other')}`;
+}

@@ -57,7 +57,12 @@ export function reelCells({ reel, lineage }: ReelSheet, lookup: Lookup, units: U
       key: 'numbers.matrix',
     },
     { caption: 'Job, other', value: jobWords(reel), width: 'n2', key: 'numbers.job' },
-    { caption: 'Made for', value: factWords(reel.client, (client) => personLink(client, lookup)), key: 'client' },
+    {
+      caption: 'Made for',
+      value: factWords(reel.client, (client) => personLink(client, lookup)),
+      width: 'n2',
+      key: 'client',
+    },
     {
       caption: 'Speed',
       value: factWords(format.speed, inchesSpeed),
@@ -101,7 +106,7 @@ export function reelCells({ reel, lineage }: ReelSheet, lookup: Lookup, units: U
       width: 'n4',
       key: 'stock',
     },
-    { caption: 'Pack', term: 'pack', value: packWords(pack, units), sub: carrierWords(pack), key: 'pack' },
+    { caption: 'Pack', term: 'pack', value: packWords(pack, units), sub: carrierWords(pack), width: 'n4', key: 'pack' },
     {
       caption: 'Length',
       value: factWords(reel.durationS, clock),
@@ -119,7 +124,7 @@ export function reelCells({ reel, lineage }: ReelSheet, lookup: Lookup, units: U
       caption: 'Recorded',
       value: recorded?.on ? html`${dateWords(recorded.on.value)}` : notRecorded(),
       sub: recorded?.by && html`by ${personLink(recorded.by.value, lookup)}`,
-      width: 'n2',
+      width: 'n4',
       key: 'recorded.on',
     },
     { caption: 'At', value: recorded?.at ? html`${recorded.at.value}` : notRecorded(), key: 'recorded.at' },

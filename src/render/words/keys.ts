@@ -10,6 +10,9 @@ const NAMES: Readonly<Record<string, string>> = {
   'copied-from': 'Copied from',
   'run-out-sound': 'Run-out',
   'copy-log': 'Copy log',
+  'recorded.on': 'Recorded on',
+  'recorded.by': 'Recorded by',
+  'recorded.at': 'Recorded at',
   client: 'Made for',
   edition: 'Edition',
 };
