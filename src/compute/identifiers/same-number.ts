@@ -3,7 +3,7 @@ import { parseNumber } from './parse-number.ts';
 import { plainForm } from './plain.ts';
 
 /** The number proper in plain characters, without side and cut. */
-export const plainStem = (written: string): string => plainForm(parseNumber(written).stem ?? written);
+const plainStem = (written: string): string => plainForm(parseNumber(written).stem ?? written);
 
 /** A run of figures this long is a number even where a label leaves its letters out. */
 const SHORTEST_BARE = 3;

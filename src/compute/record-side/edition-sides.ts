@@ -32,7 +32,7 @@ export function onlySide(reel: Reel): Known<string> | undefined {
   return reel.sides?.is === 'known' && reel.sides.value.length === 1 ? reel.sides.value[0] : undefined;
 }
 
-export const isSameSide = (one: string, other: string): boolean => {
+const isSameSide = (one: string, other: string): boolean => {
   const order = orderOf(one);
   return order === undefined ? one.trim().toUpperCase() === other.trim().toUpperCase() : order === orderOf(other);
 };
