@@ -40,7 +40,7 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
       });
       progress('pages');
       const entryLines = await problemLines(catalogue.problems, options.collection);
-      await buildPages({ catalogue, photographs: published.photographs, base, entryLines }, into, cache);
+      await buildPages({ catalogue, photographs: published.photographs, base, entryLines }, into);
       progress('text index');
       await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
       await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
