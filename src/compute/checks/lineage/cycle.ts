@@ -30,7 +30,7 @@ export const cycle = crossCheck({
             ? 'This reel is copied from itself.'
             : `These ${ring.length} reels are copied from each other in a ring.`,
         action:
-          'Compare the dates on the boxes: the earliest of them was copied from none of the others. Take its `copied-from` away, or the log line that names it.',
+          'Compare the dates on the boxes: the earliest of them was copied from none of the others. Take away its copied-from, or the log line that names it.',
       };
     }),
 });

@@ -20,6 +20,15 @@ export const cases = casesOf(cutGap, [
     given: cuts('number: "1", side: "1"', 'number: "2", side: "1"', 'number: "1", side: "2"'),
     then: 'silent',
   },
+  {
+    when: 'the reissue was cut from the same tape and counts on',
+    given: {
+      'editions/first': '',
+      'editions/again': '',
+      ...cuts('number: "1", edition: first', 'number: "2", edition: again'),
+    },
+    then: 'silent',
+  },
   { when: 'the house letters its cuts', given: cuts('number: "1"', 'number: "C"'), then: 'silent' },
   { when: 'the number is a year and no count', given: cuts('number: "1"', 'number: "78"'), then: 'silent' },
 ]);

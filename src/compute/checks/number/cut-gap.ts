@@ -1,5 +1,6 @@
 import { listInWords } from '../../figure/in-words.ts';
-import { cutSeries } from '../../record-side/cut-series.ts';
+import { plainForm } from '../../identifiers/plain.ts';
+import { cutSeries, type NumberedCut } from '../../record-side/cut-series.ts';
 import { crossCheck, type Doubt } from '../check.ts';
 
 /** Past this many, the number is hardly a count of cuts. */
@@ -12,11 +13,18 @@ export const cutGap = crossCheck({
   severity: 'note',
   scope: 'reel',
   reads: ['cuts'],
-  judge: ({ cuts }) =>
-    cutSeries(cuts).flatMap((series): readonly Doubt[] => {
-      const counts = new Set(series.map((cut) => cut.count));
+  judge: ({ cuts }) => {
+    const all = cutSeries(cuts);
+    return all.flatMap((series): readonly Doubt[] => {
       const last = series.at(-1);
       if (last === undefined) return [];
+      // A reissue may count on from the first edition's cuts, or start again at 1.
+      const counts = new Set(
+        all
+          .flat()
+          .filter((cut) => isOfSameSide(cut, last))
+          .map((cut) => cut.count),
+      );
       const missing = Array.from({ length: Math.min(last.count - 1, 999) }, (_, index) => index + 1).filter(
         (count) => !counts.has(count),
       );
@@ -33,7 +41,12 @@ export const cutGap = crossCheck({
             'Look for it on the box and in run-outs. A cut that was rejected, or made from another tape, leaves such a gap, so this may be right as it stands.',
         },
       ];
-    }),
+    });
+  },
 });
+
+const isOfSameSide = ({ cut: one }: NumberedCut, { cut: other }: NumberedCut): boolean =>
+  plainForm(one.side?.value ?? '') === plainForm(other.side?.value ?? '') &&
+  plainForm(one.matrix?.value ?? '') === plainForm(other.matrix?.value ?? '');
 
 const cutWord = (count: number) => (count === 1 ? 'cut' : 'cuts');
