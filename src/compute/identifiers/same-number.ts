@@ -5,16 +5,13 @@ import { plainForm } from './plain.ts';
 /** The number proper in plain characters, without side and cut. */
 const plainStem = (written: string): string => plainForm(parseNumber(written).stem ?? written);
 
-/** A run of figures this long is a number even where a label leaves its letters out. */
-const SHORTEST_BARE = 3;
-
 /** Whether two numbers are one by their stems. A label often leaves the letters in front out: `2207` is `HLX 2207`. */
 export function sameStem(one: string, other: string): boolean {
   if (one === other || plainForm(one) === plainForm(other)) return true;
   const [a, b] = [plainStem(one), plainStem(other)];
   if (a === b) return true;
   const [short, long] = a.length < b.length ? [a, b] : [b, a];
-  return short.length >= SHORTEST_BARE && /^[0-9]+$/.test(short) && isLettersThen(long, short);
+  return /^[0-9]+$/.test(short) && isLettersThen(long, short);
 }
 
 const isLettersThen = (long: string, figures: string) =>

@@ -33,6 +33,11 @@ export const cases = casesOf(catalogueDiffers, [
     then: 'silent',
   },
   {
+    when: 'a short number stands without its letters',
+    given: { 'editions/ep': 'catalogue: TOV 88', 'reels/a': 'edition: ep\nnumbers: { catalogue: "88" }' },
+    then: 'silent',
+  },
+  {
     when: 'the reel serves two editions and bears the number of one',
     given: {
       'editions/abroad': 'catalogue: OND 31',
