@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readdir, rm } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { AstroInlineConfig } from 'astro';
 import { handOver, type Site } from '#render/site.ts';
@@ -6,12 +6,14 @@ import { isCode } from './atomic.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 const PAGES = join(ROOT, 'src', 'render');
-/** Inside the checkout, wherever the cache is: the builder looks for packages from its root upwards. */
+/** A folder for each build's half-made pages. It is inside the checkout, since they look for packages from where they
+ * stand upwards; and each has its own, since two builds at once would take each other's. */
 const WORKROOMS = join(ROOT, '.cache', 'building');
 
 /** Builds every page of the site into a folder. The pages find the site through the global object (`site()`), since
  * the builder bundles them with a copy of their own of every module.
  *
+ * @param into  may hold other parts of the site already; they stay.
  * @throws {Error} a program fault, when a page can't be built. */
 export async function buildPages(site: Site, into: string): Promise<void> {
   // Before the builder is loaded: it would otherwise ask to send how it is used to its makers.
@@ -19,13 +21,26 @@ export async function buildPages(site: Site, into: string): Promise<void> {
   const { build } = await import('astro');
   await clearWorkrooms();
   const workroom = await mkdtemp(join(WORKROOMS, `${process.pid}-`));
+  // For pages that go to a place outside the current folder, the builder keeps its half-made ones in the current folder.
+  if (!workroom.startsWith(process.cwd())) process.chdir(ROOT);
   handOver(site);
   try {
-    await build(settings(site.base, into, workroom));
+    await build(settings(site.base, workroom));
+    for (const name of await readdir(join(workroom, 'pages'))) {
+      await move(join(workroom, 'pages', name), join(into, name));
+    }
   } finally {
     handOver(undefined);
     await rm(workroom, { recursive: true, force: true });
   }
+}
+
+/** To another disk it is a copy. */
+async function move(from: string, to: string): Promise<void> {
+  await rename(from, to).catch(async (error: unknown) => {
+    if (!isCode(error, 'EXDEV')) throw error;
+    await cp(from, to, { recursive: true });
+  });
 }
 
 /** Makes place for workrooms, and removes those of programs that were killed. */
@@ -45,14 +60,12 @@ function runs(pid: number): boolean {
   }
 }
 
-/** @param workroom  a folder of this build's own: the builder keeps half-made pages under its root, and two builds
- *   of one checkout would take each other's. */
-const settings = (base: string, into: string, workroom: string): AstroInlineConfig => ({
+const settings = (base: string, workroom: string): AstroInlineConfig => ({
   configFile: false,
-  root: workroom,
+  root: ROOT,
   srcDir: PAGES,
   publicDir: join(ROOT, 'public'),
-  outDir: into,
+  outDir: join(workroom, 'pages'),
   cacheDir: join(workroom, 'cache'),
   base,
   output: 'static',
@@ -60,6 +73,5 @@ const settings = (base: string, into: string, workroom: string): AstroInlineConf
   devToolbar: { enabled: false },
   build: { format: 'directory', inlineStylesheets: 'never' },
   // Nothing is written into a page that the policy forbids there: no small script, no font as data.
-  // The photographs are there already when the pages come.
-  vite: { build: { assetsInlineLimit: 0, emptyOutDir: false }, logLevel: 'warn' },
+  vite: { build: { assetsInlineLimit: 0 }, logLevel: 'warn' },
 });
