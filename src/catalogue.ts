@@ -8,6 +8,7 @@ import { traceLineage } from '#compute/lineage/graph.ts';
 import { missingFacts } from '#compute/missing.ts';
 import { matchMachines } from '#compute/playback/machines.ts';
 import { problemsByReel } from '#compute/problems-by-reel.ts';
+import { reelSheet } from '#compute/reel-sheet.ts';
 import { packVerdict } from '#compute/worked/pack-verdict.ts';
 import { workOutReel } from '#compute/worked/reel.ts';
 import type { Catalogue, PhotographFact } from '#model/catalogue.ts';
@@ -37,17 +38,23 @@ export function buildCatalogue({ entries, problems, photographs, climate, today 
   const between = runChecks(entries, lineage, today, { findings, playing, climate });
   const { open, accepted } = partAccepted([...problems, ...between].sort(byPlace), entries);
   const ofReel = problemsByReel(open, entries.reels);
-  const reels = entries.reels.map((reel) => ({
-    reel,
-    numbers: numbersOf(reel),
-    worked: workOutReel(reel, entries),
-    packVerdict: packVerdict(reel, entries),
-    findings: findings.get(reel.id) ?? [],
-    playing: playing.get(reel.id) ?? { verdicts: [], needs: [] },
-    lineage: lineage.byReel.get(reel.id) ?? UNLINKED,
-    missing: missingFacts(reel),
-    problems: ofReel.get(reel.id) ?? [],
-  }));
+  const reels = entries.reels.map((reel) =>
+    reelSheet(
+      {
+        reel,
+        findings: findings.get(reel.id) ?? [],
+        playing: playing.get(reel.id) ?? { verdicts: [], needs: [] },
+        lineage: lineage.byReel.get(reel.id) ?? UNLINKED,
+        problems: ofReel.get(reel.id) ?? [],
+      },
+      {
+        numbers: () => numbersOf(reel),
+        worked: () => workOutReel(reel, entries),
+        packVerdict: () => packVerdict(reel, entries),
+        missing: () => missingFacts(reel),
+      },
+    ),
+  );
   return {
     today,
     entries,
