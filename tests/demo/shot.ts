@@ -4,20 +4,28 @@ import { FILTERS, type Table, table } from './paper.ts';
 
 const require = createRequire(import.meta.url);
 const FACES: readonly (readonly [string, string, string])[] = [
-  ['Reenie', '@fontsource/reenie-beanie/files/reenie-beanie-latin-400-normal.woff2', ''],
-  ['Grace', '@fontsource/covered-by-your-grace/files/covered-by-your-grace-latin-400-normal.woff2', ''],
-  ['Nothing', '@fontsource/nothing-you-could-do/files/nothing-you-could-do-latin-400-normal.woff2', ''],
-  ['Courier', '@fontsource/courier-prime/files/courier-prime-latin-400-normal.woff2', ''],
+  ['Reenie', require.resolve('@fontsource/reenie-beanie/files/reenie-beanie-latin-400-normal.woff2'), ''],
+  [
+    'Grace',
+    require.resolve('@fontsource/covered-by-your-grace/files/covered-by-your-grace-latin-400-normal.woff2'),
+    '',
+  ],
+  [
+    'Nothing',
+    require.resolve('@fontsource/nothing-you-could-do/files/nothing-you-could-do-latin-400-normal.woff2'),
+    '',
+  ],
+  ['Courier', require.resolve('@fontsource/courier-prime/files/courier-prime-latin-400-normal.woff2'), ''],
   [
     'Form',
-    '@fontsource-variable/archivo/files/archivo-latin-wdth-normal.woff2',
+    require.resolve('@fontsource-variable/archivo/files/archivo-latin-wdth-normal.woff2'),
     'font-stretch:62% 125%;font-weight:100 900;',
   ],
-  ['Old', '@fontsource-variable/besley/files/besley-latin-wght-normal.woff2', 'font-weight:400 900;'],
+  ['Old', require.resolve('@fontsource-variable/besley/files/besley-latin-wght-normal.woff2'), 'font-weight:400 900;'],
 ];
 
 const faces = FACES.map(([family, file, more]) => {
-  const data = readFileSync(require.resolve(file)).toString('base64');
+  const data = readFileSync(file).toString('base64');
   return `@font-face{font-family:${family};${more}src:url(data:font/woff2;base64,${data})}`;
 }).join('');
 
