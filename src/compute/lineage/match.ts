@@ -1,6 +1,7 @@
+import type { PartialDate } from '#model/dates.ts';
 import { byText } from '#model/diagnostic.ts';
 import type { Entries } from '#model/entries.ts';
-import { itemsOf, valueOf } from '#model/fact.ts';
+import { itemsOf, type Known, valueOf } from '#model/fact.ts';
 import type { Edge, Proposal } from '#model/lineage.ts';
 import type { LogLine, Reel } from '#model/reel.ts';
 import { plainForm } from '../identifiers/plain.ts';
@@ -36,10 +37,7 @@ export function proposeMatches(entries: Entries, known: readonly Edge[]): readon
   );
   if (lines.length === 0) return [];
   const links = new Links(known, entries.reels);
-  const candidates = new Candidates(
-    entries.reels.filter((reel) => links.isFree(reel)),
-    clientsOf,
-  );
+  const candidates = X;
   const byId = new Map(entries.reels.map((reel, at) => [reel.id, { reel, at }]));
   const pairs = lines.map((open) => {
     const linked = links.childrenOf(open.parent.id).flatMap((id) => byId.get(id)?.reel ?? []);
@@ -111,63 +109,66 @@ class Links {
   }
 }
 
-/** More reels than this under one clue, and the clue tells none of them from the others: it is left to the rest. */
+/** More reels or lines than this under one clue, and it tells none of them from the others: it is left to the rest. */
 const TOO_COMMON = 200;
 /** A date as wide as this still finds a reel by month. */
 const MOST_MONTHS = 24;
 
 /** Reels by the clues that could tie a log line to them, so that no line is held against every reel. */
 class Candidates {
-  readonly #byClue = new Map<string, Reel[]>();
+  readonly #byClue: ReadonlyMap<string, readonly Reel[]>;
+  readonly #linesWith: ReadonlyMap<string, readonly OpenLine[]>;
 
-  constructor(reels: readonly Reel[], clientsOf: (reel: Reel) => readonly string[]) {
-    for (const reel of reels) {
-      const { catalogue, matrix, job, other } = reel.numbers;
-      const on = valueOf(reel.recorded)?.on?.value;
-      const clues = cluesOf({
-        numbers: [catalogue, matrix, job, other].flatMap(itemsOf).map((number) => number.value),
-        months: on === undefined ? [] : monthsOf(on, MOST_MONTHS),
-        day: on !== undefined && on.earliest === on.latest ? (on.earliest ?? undefined) : undefined,
-        clients: clientsOf(reel),
-        editions: itemsOf(reel.editions).map((edition) => edition.value),
-      });
-      for (const clue of new Set(clues)) {
-        const group = this.#byClue.get(clue);
-        if (group === undefined) this.#byClue.set(clue, [reel]);
-        else group.push(reel);
-      }
-    }
+  constructor(reels: readonly Reel[], lines: readonly OpenLine[], clientsOf: (reel: Reel) => readonly string[]) {
+    this.#byClue = grouped(reels, (reel) => cluesOfReel(reel, clientsOf(reel)));
+    this.#linesWith = grouped(lines, cluesOfLine);
   }
 
-  for({ parent, line, client }: OpenLine): readonly Reel[] {
-    const on = line.on?.value;
-    const clues = cluesOf({
-      numbers: line.number === undefined ? [] : [line.number.value],
-      months: on === undefined ? [] : monthsOf(on, MOST_MONTHS),
-      day: on !== undefined && on.earliest === on.latest ? (on.earliest ?? undefined) : undefined,
-      clients: client === undefined ? [] : [client],
-      editions: itemsOf(parent.editions).map((edition) => edition.value),
-    });
-    return clues.flatMap((clue) => {
-      const group = this.#byClue.get(clue) ?? [];
-      return group.length > TOO_COMMON ? [] : group;
+  for(open: OpenLine): readonly Reel[] {
+    return cluesOfLine(open).flatMap((clue) => {
+      const reels = this.#byClue.get(clue) ?? [];
+      const lines = this.#linesWith.get(clue) ?? [];
+      return reels.length > TOO_COMMON || lines.length > TOO_COMMON ? [] : reels;
     });
   }
 }
 
-function cluesOf(given: {
-  readonly numbers: readonly string[];
-  readonly months: readonly string[];
-  readonly day: string | undefined;
-  readonly clients: readonly string[];
-  readonly editions: readonly string[];
-}): readonly string[] {
-  const { numbers, months, day, clients, editions } = given;
+function grouped<T>(items: readonly T[], cluesOf: (item: T) => readonly string[]): ReadonlyMap<string, readonly T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    for (const clue of new Set(cluesOf(item))) {
+      const group = groups.get(clue);
+      if (group === undefined) groups.set(clue, [item]);
+      else group.push(item);
+    }
+  }
+  return groups;
+}
+
+function cluesOfReel(reel: Reel, clients: readonly string[]): readonly string[] {
+  const { catalogue, matrix, job, other } = reel.numbers;
+  const numbers = [catalogue, matrix, job, other].flatMap(itemsOf).map((number) => number.value);
+  return cluesOf(numbers, valueOf(reel.recorded)?.on?.value, clients, itemsOf(reel.editions));
+}
+
+function cluesOfLine({ parent, line, client }: OpenLine): readonly string[] {
+  const numbers = line.number === undefined ? [] : [line.number.value];
+  return cluesOf(numbers, line.on?.value, client === undefined ? [] : [client], itemsOf(parent.editions));
+}
+
+function cluesOf(
+  numbers: readonly string[],
+  on: PartialDate | undefined,
+  clients: readonly string[],
+  editions: readonly Known<string>[],
+): readonly string[] {
+  const months = on === undefined ? [] : monthsOf(on, MOST_MONTHS);
+  const day = on !== undefined && on.earliest === on.latest ? on.earliest : null;
   return [
     ...numbers.map((number) => `number ${plainForm(number)}`),
     ...months.flatMap((month) => clients.map((client) => `${month} for ${client}`)),
-    ...months.flatMap((month) => editions.map((edition) => `${month} of ${edition}`)),
-    ...editions.flatMap((edition) => clients.map((client) => `${edition} for ${client}`)),
-    ...(day === undefined ? [] : [`on ${day}`]),
+    ...months.flatMap((month) => editions.map((edition) => `${month} of ${edition.value}`)),
+    ...editions.flatMap((edition) => clients.map((client) => `${edition.value} for ${client}`)),
+    ...(day === null ? [] : [`on ${day}`]),
   ];
 }

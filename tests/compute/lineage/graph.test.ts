@@ -265,4 +265,13 @@ describe('proposals', () => {
     );
     expect(proposals).toMatchObject([{ reel: 'a', against: ['b fits this line as well'] }]);
   });
+
+  test('a day on which everything was run off for everyone is no clue: ten thousand of each are done with at once', () => {
+    const many = Array.from({ length: 10_000 }, (_, at) => copy(`r${at}`, '1978-02-09', 'Ostrel Overseas'));
+    const log = Array.from({ length: 10_000 }, () => logged('1978-02-09', 'Ostrel Overseas'));
+    const started = performance.now();
+    expect(trace(reel('master', { copyLog: known(log) }), ...many).proposals).toEqual([]);
+    // Each against each would be a hundred million; a slow machine does this in well under a second.
+    expect(performance.now() - started).toBeLessThan(10_000);
+  });
 });
