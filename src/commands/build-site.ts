@@ -1,4 +1,5 @@
 import { HeldElsewhere } from '#publish/build-lock.ts';
+import { diskTrouble } from '#publish/disk-trouble.ts';
 import { NotOurs } from '#publish/finished-folder.ts';
 import { publishSite } from '#publish/site.ts';
 import type { SharedOptions } from './arguments.ts';
@@ -29,6 +30,8 @@ export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> 
     });
   } catch (error) {
     if (error instanceof NotOurs || error instanceof HeldElsewhere) throw new UsageError(error.message);
+    const trouble = diskTrouble(error);
+    if (trouble !== undefined) throw new UsageError(trouble);
     throw error;
   }
   const seconds = (performance.now() - started) / 1000;

@@ -15,6 +15,8 @@ const RULES: ConfigData = {
     'no-trailing-whitespace': 'off',
     'doctype-style': 'off',
     'attribute-boolean-style': 'off',
+    // What may be typed is offered under the number box: a select can't be typed into.
+    'prefer-native-element': ['error', { exclude: ['listbox'] }],
   },
 };
 
