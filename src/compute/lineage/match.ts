@@ -37,7 +37,11 @@ export function proposeMatches(entries: Entries, known: readonly Edge[]): readon
   );
   if (lines.length === 0) return [];
   const links = new Links(known, entries.reels);
-  const candidates = X;
+  const candidates = new Candidates(
+    entries.reels.filter((reel) => links.isFree(reel)),
+    lines,
+    clientsOf,
+  );
   const byId = new Map(entries.reels.map((reel, at) => [reel.id, { reel, at }]));
   const pairs = lines.map((open) => {
     const linked = links.childrenOf(open.parent.id).flatMap((id) => byId.get(id)?.reel ?? []);

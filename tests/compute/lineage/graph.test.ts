@@ -271,7 +271,7 @@ describe('proposals', () => {
     const log = Array.from({ length: 10_000 }, () => logged('1978-02-09', 'Ostrel Overseas'));
     const started = performance.now();
     expect(trace(reel('master', { copyLog: known(log) }), ...many).proposals).toEqual([]);
-    // Each against each would be a hundred million; a slow machine does this in well under a second.
+    // Each against each would be a hundred million comparisons; this takes about a second on a busy machine.
     expect(performance.now() - started).toBeLessThan(10_000);
   });
 });
