@@ -3,7 +3,7 @@ import type { PartialDate } from '#model/dates.ts';
 import type { BaseFilm, Binder } from '#model/words.ts';
 
 /** The years of the stocks that shed, as two sources have them: the wider is used, and both are shown. */
-export const SHED_YEARS = { from: 1970, until: 1985 } as const;
+const SHED_YEARS = { from: 1970, until: 1985 } as const;
 export const SHED_SOURCES = [
   'IASA-TC 05: polyester base, polyester-urethane binder, back coat, about 1970 to 1985',
   'a trade column of October 1995, two makers’ engineers [S-BAKE]: early 1970s to early or mid 1980s; and 1978 to early 1980s',

@@ -41,7 +41,7 @@ export function withProposals(known: readonly Edge[], proposals: readonly Propos
   return [...known, ...proposed].sort(byEnds);
 }
 
-export const byEnds = (a: Edge, b: Edge): number =>
+const byEnds = (a: Edge, b: Edge): number =>
   byText(a.from, b.from) || byText(a.to, b.to) || HOWS.indexOf(a.how) - HOWS.indexOf(b.how);
 
 function addCopies(edges: EdgeSet, reel: Reel, reels: ReadonlySet<string>): void {
