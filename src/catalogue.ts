@@ -16,6 +16,7 @@ import type { ClimateSummary } from '#model/climate.ts';
 import type { Day } from '#model/dates.ts';
 import { byPlace, type Diagnostic } from '#model/diagnostic.ts';
 import type { Entries } from '#model/entries.ts';
+import type { NumberOf } from '#model/numbered.ts';
 
 /** What was read, validated and measured before anything is computed. */
 export interface CatalogueInput {
@@ -55,12 +56,17 @@ export function buildCatalogue({ entries, problems, photographs, climate, today 
       },
     ),
   );
+  let numbers: readonly NumberOf[] | undefined;
   return {
     today,
     entries,
     reels,
     lineage,
-    numbers: gatherNumbers(entries),
+    // Only pages and the number index ask for it: a check of many reels doesn't wait for the sorting.
+    get numbers() {
+      numbers ??= gatherNumbers(entries);
+      return numbers;
+    },
     problems: open,
     accepted,
     attention: gatherAttention(reels),
