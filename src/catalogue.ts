@@ -2,7 +2,7 @@ import { partAccepted } from '#compute/accepted.ts';
 import { gatherAttention } from '#compute/attention.ts';
 import { runChecks } from '#compute/checks/run.ts';
 import { assessCondition } from '#compute/condition/assess.ts';
-import { gatherNumbers } from '#compute/identifiers/gather-numbers.ts';
+import { allNumbers } from '#compute/identifiers/all-numbers.ts';
 import { numbersOf } from '#compute/identifiers/numbers-of.ts';
 import { traceLineage } from '#compute/lineage/graph.ts';
 import { missingFacts } from '#compute/missing.ts';
@@ -16,7 +16,6 @@ import type { ClimateSummary } from '#model/climate.ts';
 import type { Day } from '#model/dates.ts';
 import { byPlace, type Diagnostic } from '#model/diagnostic.ts';
 import type { Entries } from '#model/entries.ts';
-import type { NumberOf } from '#model/numbered.ts';
 
 /** What was read, validated and measured before anything is computed. */
 export interface CatalogueInput {
@@ -56,17 +55,12 @@ export function buildCatalogue({ entries, problems, photographs, climate, today 
       },
     ),
   );
-  let numbers: readonly NumberOf[] | undefined;
   return {
     today,
     entries,
     reels,
     lineage,
-    // Only pages and the number index ask for it: a check of many reels doesn't wait for the sorting.
-    get numbers() {
-      numbers ??= gatherNumbers(entries);
-      return numbers;
-    },
+    numbers: allNumbers(entries),
     problems: open,
     accepted,
     attention: gatherAttention(reels),

@@ -49,7 +49,7 @@ export interface Catalogue {
   readonly reels: readonly ReelSheet[];
   readonly lineage: Lineage;
   /** Every number of reels, editions, cuts and copy logs, in order of letters, then figures. */
-  readonly numbers: readonly NumberOf[];
+  readonly numbers: () => readonly NumberOf[];
   readonly problems: readonly Diagnostic[];
   readonly accepted: readonly Accepted[];
   readonly attention: readonly Attention[];

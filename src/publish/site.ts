@@ -44,7 +44,7 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
       progress('text index');
       await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
       await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
-      await writeFile(join(into, 'numbers.json'), JSON.stringify(makeNumberIndex(catalogue.numbers)));
+      await writeFile(join(into, 'numbers.json'), JSON.stringify(makeNumberIndex(catalogue.numbers())));
       return published;
     },
     options,

@@ -19,7 +19,7 @@ export interface NumberRow {
 
 /** Every number, in order of letters, then figures; what shares a number and its use shares a row. */
 export function numberRows({ numbers }: Catalogue): readonly NumberRow[] {
-  const groups = Map.groupBy(numbers, ({ number, as }) => `${as} ${number}`);
+  const groups = Map.groupBy(numbers(), ({ number, as }) => `${as} ${number}`);
   return [...groups.values()].flatMap((group) => {
     const first = group[0];
     return first === undefined ? [] : [rowOf(first, group)];
