@@ -11,10 +11,16 @@ export interface BakePractice {
   readonly highHours: number | undefined;
   /** What the source says of the time after it. */
   readonly afterwards: string | undefined;
+  /** The same in hours after the heat, where the source says within what time to copy or play. */
+  readonly playWithin: readonly [low: number, high: number] | undefined;
+  /** Hours of cooling before it is played, where the source gives them. */
+  readonly coolHours: number | undefined;
   readonly remark: string | undefined;
   readonly rests: 'published' | 'reported' | 'common practice, no source';
   readonly source: string;
 }
+
+const WEEK_HOURS = 7 * 24;
 
 type Range = readonly [low: number | undefined, high: number | undefined];
 
@@ -25,7 +31,12 @@ const practice = (
   [lowHours, highHours]: Range,
   rests: BakePractice['rests'],
   source: string,
-  { afterwards, remark }: { afterwards?: string; remark?: string } = {},
+  {
+    afterwards,
+    playWithin,
+    coolHours,
+    remark,
+  }: { afterwards?: string; playWithin?: readonly [number, number]; coolHours?: number; remark?: string } = {},
 ): BakePractice => ({
   name,
   tape,
@@ -34,6 +45,8 @@ const practice = (
   lowHours,
   highHours,
   afterwards,
+  playWithin,
+  coolHours,
   remark,
   rests,
   source,
@@ -56,10 +69,12 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
   ),
   practice('a maker’s advice in a UNESCO study', 'quarter inch', [45, 55], [6, 8], 'published', STUDY, {
     afterwards: 'copy within one to two weeks',
+    playWithin: [WEEK_HOURS, 2 * WEEK_HOURS],
     remark: 'convection oven or environmental chamber; flanges left on',
   }),
   practice('the same, wide tape', '2 in video and multitrack', [45, 55], [undefined, 36], 'published', STUDY, {
     afterwards: 'copy within one to two weeks',
+    playWithin: [WEEK_HOURS, 2 * WEEK_HOURS],
   }),
   practice(
     'a maker’s patented treatment',
@@ -70,6 +85,7 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
     'preservation literature, reporting a tape maker’s patent',
     {
       afterwards: 'about a month',
+      playWithin: [30 * 24, 30 * 24],
       remark: 'never above 60 °C',
     },
   ),
@@ -104,6 +120,7 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
     'ARSC list, 16 June 2006 [S-BAKE], quoting him',
     {
       afterwards: '12 h cooling before play',
+      coolHours: 12,
     },
   ),
   practice(
@@ -126,6 +143,7 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
     'common practice, no source',
     {
       afterwards: 'play within about 7 to 10 h',
+      playWithin: [7, 10],
       remark: 'about 7 bakes in a tape’s life',
     },
   ),

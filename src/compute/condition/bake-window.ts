@@ -65,7 +65,7 @@ function stateAt(now: LocalTime, ended: LocalTime, earliest: LocalTime, latest: 
 }
 
 /** On the clock of the place, as if it ran on: a change to summer time inside the window shifts it by the hour. */
-function hoursAfter(time: LocalTime, hours: number): LocalTime {
+export function hoursAfter(time: LocalTime, hours: number): LocalTime {
   const ms = Date.parse(`${time}:00Z`) + hours * 3_600_000;
   return new Date(ms).toISOString().slice(0, 16) as LocalTime;
 }
