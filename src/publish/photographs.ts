@@ -46,7 +46,7 @@ export interface Options {
 }
 
 /** How much work it was: photographs decoded, and sets of pictures made and taken from the cache. */
-export interface Work {
+interface Work {
   opened: number;
   made: number;
   reused: number;

@@ -9,7 +9,7 @@ export interface Kept<T> {
   /** Paths in `folder`, with `/`; sorted. */
   readonly files: readonly KeptFile[];
 }
-export interface KeptFile {
+interface KeptFile {
   readonly path: string;
   readonly bytes: number;
   readonly sha256: string;
