@@ -5,8 +5,7 @@ import { plainForm } from './plain.ts';
 import { questionOf, wordsAsForms } from './question.ts';
 import { runsOf } from './runs.ts';
 
-export const LIST_STATES = ['held', 'known', 'new'] as const;
-export type ListState = (typeof LIST_STATES)[number];
+export type ListState = 'held' | 'known' | 'new';
 
 /** One line of a pasted list, and what the collection has of it. */
 export interface ListRow {

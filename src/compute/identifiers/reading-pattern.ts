@@ -12,13 +12,13 @@ export interface ReadCharacter {
 }
 
 /** A box printed on a form, ticked or empty. */
-export interface ReadBox {
+interface ReadBox {
   readonly is: 'box';
   readonly ticked: boolean;
   readonly at: number;
 }
 
-export interface ReadLineBreak {
+interface ReadLineBreak {
   readonly is: 'line break';
   readonly at: number;
 }

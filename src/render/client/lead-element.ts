@@ -23,10 +23,11 @@ export const leadAddress = ({ of, id }: Pick<Lead, 'of' | 'id'>): string =>
   siteAddress(`${of === 'edition' ? 'editions' : 'reels'}/${id}/${SECTIONS[of] ?? ''}`);
 
 /** What the number is, and where it was read: `matrix, read from the box front`. */
-export function useWords({ as, from }: Pick<Lead, 'as' | 'from'>): string {
+export function useWords({ as, from, of }: Pick<Lead, 'as' | 'from' | 'of'>): string {
   if (as === 'cut') return 'lacquer';
   if (as === 'run-out') return 'run-out, as etched';
   if (as === 'copy log') return 'copy log';
+  if (of === 'edition') return `${as} number of an edition`;
   return from === '' ? `${as} number` : `${as} number, read from: ${from}`;
 }
 

@@ -4,7 +4,7 @@ import { SURENESSES, type Sureness } from '#model/words.ts';
 import { entryHref } from '../links.ts';
 
 /** A page of the list stays light enough to be read on a telephone. */
-export const NUMBERS_A_PAGE = 300;
+const NUMBERS_A_PAGE = 300;
 
 /** One number as it is written, with all that it is of. */
 export interface NumberRow {
@@ -27,7 +27,7 @@ export function numberRows({ numbers }: Catalogue): readonly NumberRow[] {
 }
 
 function rowOf({ number, as }: NumberOf, group: readonly NumberOf[]): NumberRow {
-  const of = group.map(({ thing }) => ({ title: thing.title, to: addressOf(thing) }));
+  const of = group.map(({ thing }) => ({ title: titleOf(thing), to: addressOf(thing) }));
   const places = group.flatMap(({ from }) => (from === '' ? [] : from.split(', ')));
   return {
     number,
@@ -38,6 +38,9 @@ function rowOf({ number, as }: NumberOf, group: readonly NumberOf[]): NumberRow 
     state: group.find(({ thing }) => thing.state === 'held')?.thing.state ?? group[0]?.thing.state ?? 'known',
   };
 }
+
+/** A reel and the edition made from it often have one title. */
+const titleOf = ({ of, title }: Numbered) => (of === 'edition' ? `${title} (edition)` : title);
 
 const SECTIONS: Partial<Record<Numbered['of'], string>> = { cut: '#cuts', 'log line': '#lineage' };
 
