@@ -33,6 +33,10 @@ const ONE_DOOR: Record<string, RegExp> = {
   zod: /^src\/validate\//,
 };
 
+/** Scripts of the browser read what is typed with the very parsers of the entries: those of single values only, which
+ * bring no schema library along. */
+const READS_VALUES = { from: /^src\/render\/client\//, of: /^#validate\/scalars\// };
+
 /** In render, what computes is asked for by the scripts of the browser only; pages are handed a catalogue. */
 const ASKS_COMPUTE = /^src\/render\/(client\/|site)/;
 
@@ -73,6 +77,7 @@ describe('the layers', () => {
             ? []
             : [`${file} imports ${to.package}: ${layer}/ may not. Pass in what it gives.`];
         }
+        if (READS_VALUES.from.test(file) && READS_VALUES.of.test(one.of)) return [];
         const own = to.layer === layer || to.layer === 'model' || rule.layers.includes(to.layer);
         return own ? [] : [`${file} imports ${one.of}: ${layer}/ may not ask ${to.layer}/. Pass in what it gives.`];
       });

@@ -50,6 +50,18 @@ export interface TimeOutside {
   readonly firstMs: number | undefined;
 }
 
+/** How far the air goes up and down: within a day, and between the means of months; of those logged for the most part. */
+export interface ClimateSwings {
+  readonly days: number;
+  readonly dailyC: number;
+  readonly worstDailyC: number;
+  readonly dailyPercent: number;
+  readonly worstDailyPercent: number;
+  readonly months: number;
+  readonly seasonalC: number;
+  readonly seasonalPercent: number;
+}
+
 /** What a climate log comes to. */
 export interface ClimateSummary {
   readonly readings: number;
@@ -72,6 +84,7 @@ export interface ClimateSummary {
   readonly disputed: TimeOutside;
   /** Past the medium-term bounds: over 23 °C, under 20 or over 50 %. */
   readonly outsideMedium: TimeOutside;
+  readonly swings?: ClimateSwings;
   /** In time order, at most about 1,000, each of `stretchMs`. */
   readonly series: readonly ClimateStretch[];
   readonly stretchMs: number;

@@ -1,5 +1,6 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { careOf } from '#compute/care/care.ts';
 import { makeNumberIndex } from '#compute/identifiers/number-index.ts';
 import type { Catalogue } from '#model/catalogue.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
@@ -40,7 +41,10 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
       });
       progress('pages');
       const entryLines = await problemLines(catalogue.problems, options.collection);
-      await buildPages({ catalogue, photographs: published.photographs, base, entryLines }, into);
+      await buildPages(
+        { catalogue, photographs: published.photographs, base, entryLines, care: careOf(catalogue) },
+        into,
+      );
       progress('text index');
       await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
       await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));

@@ -8,6 +8,7 @@ export const PARTS = [
   { part: 'machines', words: 'Machines', path: 'machines/' },
   { part: 'stocks', words: 'Stocks', path: 'stocks/' },
   { part: 'places', words: 'Places', path: 'places/' },
+  { part: 'plan', words: 'Plan', path: 'plan/' },
   { part: 'people', words: 'People', path: 'people/' },
   { part: 'to-mend', words: 'To mend', path: 'to-mend/' },
 ] as const;

@@ -1,3 +1,4 @@
+import type { Care } from '#model/care.ts';
 import type { Catalogue } from '#model/catalogue.ts';
 import type { PublishedPhotograph } from '#model/published-photograph.ts';
 
@@ -10,7 +11,11 @@ export interface Site {
   readonly base: string;
   /** The lines of entries that have problems, by file, to be shown beside what is said of them. */
   readonly entryLines?: ReadonlyMap<string, readonly string[]>;
+  /** What the pages about keeping, baking and playing are made from; without it they are empty. */
+  readonly care?: Care;
 }
+
+const NO_CARE: Care = { reels: [], plans: [], bakeCautions: [], rooms: new Map(), calendar: [] };
 
 /** The builder bundles the pages, so they have their own copy of every module: only the global object is shared. */
 const KEY = Symbol.for('tailout.site');
@@ -27,3 +32,6 @@ export function site(): Site {
 export function handOver(given: Site | undefined): void {
   shared[KEY] = given;
 }
+
+/** Plans, rooms and what falls due, of the site being built. */
+export const care = (): Care => site().care ?? NO_CARE;

@@ -4,6 +4,7 @@ import { faultCounter } from './log-faults.ts';
 import { reducedSeries } from './reduced-series.ts';
 import { yearsOverTime } from './storage-years-over-log.ts';
 import { stuckSensor } from './stuck-sensor.ts';
+import { swingsOf } from './swings.ts';
 import { outsideClock } from './time-outside.ts';
 import { weighReadings } from './weighted-readings.ts';
 
@@ -24,6 +25,7 @@ export function summariseLog(): LogSummary {
   const faults = faultCounter();
   const series = reducedSeries();
   const years = yearsOverTime();
+  const swings = swingsOf();
   const outer = outsideClock();
   const disputed = outsideClock();
   const medium = outsideClock();
@@ -52,6 +54,7 @@ export function summariseLog(): LogSummary {
       sumPercent += humidityPercent * standsForMs;
       years.add(temperatureC, humidityPercent, standsForMs);
       series.take(reading);
+      swings.take(reading, standsForMs);
       stuckTemperature.take(line, temperatureC, standsForMs);
       stuckHumidity.take(line, humidityPercent, standsForMs);
       // IASA-TC 05 section 3.3 and ISO 18923 medium term; between 20 and 25 % the two disagree.
@@ -101,6 +104,7 @@ export function summariseLog(): LogSummary {
         outsideOuter: outer.outside(),
         disputed: disputed.outside(),
         outsideMedium: medium.outside(),
+        swings: swings.swings(),
         series: series.stretches(),
         stretchMs: series.stretchMs(),
       };

@@ -1,0 +1,87 @@
+import type { PlannedReel, PlanReel, PlayingPlan } from '#model/plan.ts';
+import { mark } from '../marks.ts';
+import { html, type Markup } from '../markup.ts';
+import { clock, spoken } from '../words/duration.ts';
+import { count } from '../words/number.ts';
+import { cautionBox, cell, head, list, type PlanPlace, reelName, row, section, told } from './plan-parts.ts';
+
+/** A day at the machine on one sheet: the same at build, in the browser and in a sealed dossier. */
+export function playingSheet(plan: PlayingPlan, place: PlanPlace = {}): Markup {
+  const { play, leave } = plan;
+  return html`${cautionBox(plan.cautions)}${section(
+    'order',
+    1,
+    'Order',
+    'Soundest first, one setting after the other, a baked tape last.',
+    play.length === 0
+      ? html`<p>${mark('not-recorded', 'None of these is to be played')} What each would take stands below.</p>`
+      : html`${orderTable(play, place)}${total(plan)}`,
+  )}${leave.length > 0 && section('not', 2, 'Not to be played', 'What it would take is said, so that nobody tries.', leaveTable(leave, place))}${section(
+    'day',
+    leave.length > 0 ? 3 : 2,
+    'For all of them',
+    'Sources that differ stand side by side.',
+    forAll(plan),
+  )}${play.length > 0 && section('write', leave.length > 0 ? 4 : 3, 'Write down on the day', '', writeTable(play))}`;
+}
+
+function orderTable(play: readonly PlannedReel[], place: PlanPlace): Markup {
+  const rows = play.map(({ reel, machine, sameSettings, steps }, index) =>
+    row(html`${index + 1}. ${reelName(reel.id, reel.title, place)}`, [
+      cell('Condition', condition(reel)),
+      cell('Set to', sameSettings ? html`as No. ${index}; check again` : settings(reel, machine?.title)),
+      cell('Wound on', html`${told(reel.woundOn)}, ${told(reel.wind)}`),
+      cell(
+        'Runs',
+        reel.runsS === undefined
+          ? told({ says: reel.runsBy, known: false })
+          : html`${clock(reel.runsS)}${reel.runs === 2 && ' twice'}<br/><span class="soft">${reel.runsBy}</span>`,
+        'r',
+      ),
+      cell('Do', list(steps, 'why'), 'w'),
+    ]),
+  );
+  return html`<table class="led stack run">${head(['Reel', 'Condition', 'Set the machine to', 'Wound on', 'Runs', 'Do'])}<tbody>${rows}</tbody></table>`;
+}
+
+const condition = (reel: PlanReel): Markup =>
+  reel.may === 'yes'
+    ? html`${mark('clear', 'clear')}<br/>seen ${reel.looked}`
+    : html`${mark('care', 'with care')} ${reel.because.join(' ')}`;
+
+const settings = (reel: PlanReel, machine: string | undefined): Markup =>
+  html`${machine === undefined ? told({ says: 'machine not recorded', known: false }) : html`<b>${machine}</b>`}: ${told(reel.speed)} · ${told(reel.equalisation)} · ${told(reel.tracks)} · level ${told(reel.level)}, tones ${told(reel.tones)} · noise reduction ${told(reel.noiseReduction)}`;
+
+function total({ programmeS, withSetUpS, play, timesSource }: PlayingPlan): Markup {
+  if (programmeS === undefined || withSetUpS === undefined) {
+    return html`<p class="small">${told({ says: 'No total', known: false })}: a length isn’t recorded. Allow ${timesSource}.</p>`;
+  }
+  return html`<p class="small">${clock(programmeS)} of tape on ${count(play.length, 'reel')}; about ${spoken(Math.round(withSetUpS / 300) * 300)} with set-up (${timesSource}), and time to stop.</p>`;
+}
+
+function leaveTable(leave: readonly PlanReel[], place: PlanPlace): Markup {
+  const rows = leave.map((reel) =>
+    row(reelName(reel.id, reel.title, place), [
+      cell('Why', html`${mark('cannot', 'leave it in its box')} ${reel.because.join(' ')}`, 'w'),
+      cell(
+        'It would take',
+        html`${reel.takes.join(' ')}${reel.bake.answer === 'never' && html` <b>Never to be baked:</b> ${reel.bake.because}`}`,
+        'w',
+      ),
+    ]),
+  );
+  return html`<table class="led stack run">${head(['Reel', 'Why', 'What it would take'])}<tbody>${rows}</tbody></table>`;
+}
+
+function forAll(plan: PlayingPlan): Markup {
+  const sourced = (rows: PlayingPlan['capture']) =>
+    list(rows.map(({ says, source }) => html`${says} <span class="soft">(${source})</span>`));
+  return html`<div class="pair"><div><h3>Let it take the room’s air, in its box</h3>${sourced(plan.acclimatising)}</div><div><h3>Capture</h3>${sourced(plan.capture)}</div></div><div><h3>At the first squeal</h3>${list(plan.squeal)}</div>`;
+}
+
+function writeTable(play: readonly PlannedReel[]): Markup {
+  const rows = play.map(
+    (_, index) => html`<tr><th scope="row">${index + 1}</th><td></td><td></td><td></td><td></td></tr>`,
+  );
+  return html`<table class="led write">${head(['No.', 'Azimuth, by ear or tones', 'Level found', 'Real length', 'Heard, seen, stopped at'])}<tbody>${rows}</tbody></table>`;
+}
