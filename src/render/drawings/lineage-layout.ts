@@ -29,7 +29,7 @@ const MANY = 120;
  *
  * @param generation  a reel's generation, 1 for the first, or null when nobody knows. */
 export function layOut(edges: readonly Edge[], generation: (reel: string) => number | null): LineageLayout {
-  const straight = withoutRings(edges);
+  const straight = withoutRings([...edges].sort((a, b) => byText(a.from, b.from) || byText(a.to, b.to)));
   const columns = columnsOf(straight, generation);
   const placed = place(straight, columns.of);
   return { ...placed, columns: columns.names };

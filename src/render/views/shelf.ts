@@ -51,7 +51,10 @@ export function commonTitle(titles: readonly string[]): string {
   if (others.length === 0) return first;
   let length = first.length;
   for (const other of others) while (!other.startsWith(first.slice(0, length))) length -= 1;
-  const common = first.slice(0, length).replace(/[\s,;:.–-]+(?:side|sides|part|reel|programme|tape)?\s*$/iu, '');
+  const splitsWord =
+    titles.some((title) => /[\p{L}\p{N}]/u.test(title.charAt(length))) && /[\p{L}\p{N}]$/u.test(first.slice(0, length));
+  const whole = splitsWord ? first.slice(0, length).replace(/[\p{L}\p{N}]+$/u, '') : first.slice(0, length);
+  const common = whole.replace(/[\s,;:.–-]+(?:side|sides|part|reel|programme|tape)?\s*$/iu, '');
   return common.length < 3 ? first : common;
 }
 
