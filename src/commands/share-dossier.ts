@@ -1,0 +1,43 @@
+import { buildCatalogue } from '#catalogue';
+import { keepWhatHolds } from '#compute/sharing/keep-what-holds.ts';
+import { leftOutWords, planOf } from '#compute/sharing/plan.ts';
+import { type Reduced, reduceEntries } from '#compute/sharing/reduce.ts';
+import { notPrivate } from '#compute/sharing/scope.ts';
+import type { Catalogue } from '#model/catalogue.ts';
+import type { Dossier, SharePlan } from '#model/dossier.ts';
+import { valueOf } from '#model/fact.ts';
+import type { Share } from '#model/share.ts';
+
+export interface ShareDossier {
+  readonly dossier: Dossier;
+  readonly plan: SharePlan;
+  /** Where each photograph of the dossier lies in the collection; for making its pictures, never for a page. */
+  readonly originals: ReadonlyMap<string, string>;
+}
+
+/** The dossier of a share: the collection is reduced to what the share allows, and everything that the program says is
+ * computed again from that.
+ *
+ * @param fingerprint  of the state of the catalogue. */
+export function shareDossier(whole: Catalogue, share: Share, fingerprint: string): ShareDossier {
+  const reduced = reduceEntries(whole, share);
+  const open = reduceEntries(whole, share, notPrivate);
+  const compute = ({ entries, photographs, climate }: Reduced) =>
+    buildCatalogue({ entries, problems: [], photographs, climate, today: whole.today });
+  return {
+    originals: reduced.originals,
+    plan: planOf(share, reduced, whole),
+    dossier: {
+      title: share.title.value,
+      to: valueOf(share.to),
+      audience: share.audience.value,
+      until: share.until?.is === 'known' ? share.until.written : undefined,
+      lastDay: valueOf(share.until)?.latest ?? undefined,
+      made: whole.today,
+      fingerprint,
+      leftOut: leftOutWords(reduced),
+      reduced: keepWhatHolds(whole, compute(reduced), compute(open), reduced),
+      reels: reduced.shown.map((reel) => reduced.names.of('reel', reel.id)),
+    },
+  };
+}
