@@ -98,12 +98,12 @@ function windowAfter(bakes: readonly EarlierBake[], today: Day): { open: boolean
   const told = windows
     .map(({ practice, closesEarliest, closesLatest, state }) => {
       const name = practice === 'published' ? 'a published practice' : 'common practice';
-      return `by ${name} ${state === 'closed' ? 'closed' : 'closing'} ${inWords(closesEarliest)} to ${inWords(closesLatest)}`;
+      return `by ${name} it ${state === 'closed' ? 'closed' : 'closes'} ${inWords(closesEarliest)} to ${inWords(closesLatest)}`;
     })
     .join('; ');
   return {
     open: windows.every(({ state }) => state === 'open'),
-    says: `Its last bake ended ${inWords(ended)}; the window after it: ${told}. They are two practices and are not to be averaged.`,
+    says: `Baked until ${inWords(ended)}. Its window: ${told}. Two practices, never averaged.`,
   };
 }
 

@@ -96,9 +96,13 @@ function setUpS(planned: readonly PlannedReel[]): number {
   return total;
 }
 
+/** Nothing on this sheet is about baking; where something is, the whole caution stands. */
+const NO_HEAT =
+  'Heat: nothing on this sheet asks for it. Never heat acetate, paper or PVC base, nor a tape whose base isn’t known; a bake is planned on a sheet of its own, with its cautions.';
+
 /** What stands on every sheet, then what these reels in particular ask for; each once. */
 function cautionsFor(reels: readonly PlanReel[]): readonly string[] {
   const pancakes = reels.some((reel) => reel.carrier === 'bare hub') ? [CAUTIONS.pancake] : [];
-  const own = reels.flatMap((reel) => reel.cautions);
+  const own = reels.flatMap((reel) => reel.cautions).map((caution) => (caution === CAUTIONS.heat ? NO_HEAT : caution));
   return [...new Set([CAUTIONS.playing, ...own, ...pancakes, CAUTIONS.handling, CAUTIONS.mains])];
 }

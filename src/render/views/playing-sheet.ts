@@ -2,7 +2,7 @@ import type { PlannedReel, PlanReel, PlayingPlan } from '#model/plan.ts';
 import { mark } from '../marks.ts';
 import { html, type Markup } from '../markup.ts';
 import { clock, spoken } from '../words/duration.ts';
-import { count } from '../words/number.ts';
+import { count, listed } from '../words/number.ts';
 import { cautionBox, cell, head, list, type PlanPlace, reelName, row, section, told } from './plan-parts.ts';
 
 /** A day at the machine on one sheet: the same at build, in the browser and in a sealed dossier. */
@@ -15,7 +15,7 @@ export function playingSheet(plan: PlayingPlan, place: PlanPlace = {}): Markup {
     'Soundest first, one setting after the other, a baked tape last.',
     play.length === 0
       ? html`<p>${mark('not-recorded', 'None of these is to be played')} What each would take stands below.</p>`
-      : html`${orderTable(play, place)}${total(plan)}`,
+      : html`${orderTable(play, place)}${total(plan)}${stepList(play)}`,
   )}${leave.length > 0 && section('not', 2, 'Not to be played', 'What it would take is said, so that nobody tries.', leaveTable(leave, place))}${section(
     'day',
     leave.length > 0 ? 3 : 2,
@@ -26,7 +26,7 @@ export function playingSheet(plan: PlayingPlan, place: PlanPlace = {}): Markup {
 }
 
 function orderTable(play: readonly PlannedReel[], place: PlanPlace): Markup {
-  const rows = play.map(({ reel, machine, sameSettings, steps }, index) =>
+  const rows = play.map(({ reel, machine, sameSettings }, index) =>
     row(html`${index + 1}. ${reelName(reel.id, reel.title, place)}`, [
       cell('Condition', condition(reel)),
       cell('Set to', sameSettings ? html`as No. ${index}; check again` : settings(reel, machine?.title)),
@@ -36,12 +36,11 @@ function orderTable(play: readonly PlannedReel[], place: PlanPlace): Markup {
         reel.runsS === undefined
           ? told({ says: reel.runsBy, known: false })
           : html`${clock(reel.runsS)}${reel.runs === 2 && ' twice'}<br/><span class="soft">${reel.runsBy}</span>`,
-        'r',
+        'r nowrap',
       ),
-      cell('Do', list(steps, 'why'), 'w'),
     ]),
   );
-  return html`<table class="led stack run">${head(['Reel', 'Condition', 'Set the machine to', 'Wound on', 'Runs', 'Do'])}<tbody>${rows}</tbody></table>`;
+  return html`<table class="led stack run">${head(['Reel', 'Condition', 'Set the machine to', 'Wound on', 'Runs'])}<tbody>${rows}</tbody></table>`;
 }
 
 const condition = (reel: PlanReel): Markup =>
@@ -57,6 +56,19 @@ function total({ programmeS, withSetUpS, play, timesSource }: PlayingPlan): Mark
     return html`<p class="small">${told({ says: 'No total', known: false })}: a length isn’t recorded. Allow ${timesSource}.</p>`;
   }
   return html`<p class="small">${clock(programmeS)} of tape on ${count(play.length, 'reel')}; about ${spoken(Math.round(withSetUpS / 300) * 300)} with set-up (${timesSource}), and time to stop.</p>`;
+}
+
+/** Each step once, with the numbers of the reels that it goes for, in the order of the bench. */
+function stepList(play: readonly PlannedReel[]): Markup {
+  const numbers = new Map<string, number[]>();
+  play.forEach(({ steps }, index) => {
+    for (const step of steps) numbers.set(step, [...(numbers.get(step) ?? []), index + 1]);
+  });
+  const steps = [...numbers].map(
+    ([step, of]) =>
+      html`<li><b>${of.length === play.length && of.length > 1 ? 'All' : `No. ${listed(of.map(String))}`}:</b> ${step}</li>`,
+  );
+  return html`<div><h3>At the bench</h3><ul class="why cols">${steps}</ul></div>`;
 }
 
 function leaveTable(leave: readonly PlanReel[], place: PlanPlace): Markup {
@@ -76,7 +88,7 @@ function leaveTable(leave: readonly PlanReel[], place: PlanPlace): Markup {
 function forAll(plan: PlayingPlan): Markup {
   const sourced = (rows: PlayingPlan['capture']) =>
     list(rows.map(({ says, source }) => html`${says} <span class="soft">(${source})</span>`));
-  return html`<div class="pair"><div><h3>Let it take the room’s air, in its box</h3>${sourced(plan.acclimatising)}</div><div><h3>Capture</h3>${sourced(plan.capture)}</div></div><div><h3>At the first squeal</h3>${list(plan.squeal)}</div>`;
+  return html`<div class="pair three"><div><h3>Let it take the room’s air, in its box</h3>${sourced(plan.acclimatising)}</div><div><h3>Capture</h3>${sourced(plan.capture)}</div><div><h3>At the first squeal</h3>${list(plan.squeal)}</div></div>`;
 }
 
 function writeTable(play: readonly PlannedReel[]): Markup {
