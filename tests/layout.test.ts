@@ -15,12 +15,13 @@ const ALLOWED: Record<string, { layers: readonly string[]; packages: readonly (s
   },
   validate: { layers: ['read'], packages: ['zod', 'edtf'] },
   compute: { layers: [], packages: [] },
+  reckoner: { layers: ['compute', 'validate'], packages: [] },
   render: {
     layers: ['compute'],
     packages: [/^astro/, 'unified', /^(remark|rehype)-/, 'd3-dag', /^@fontsource/, /^node:/],
   },
   publish: {
-    layers: ['render', 'compute'],
+    layers: ['render', 'compute', 'reckoner'],
     packages: ['sharp', 'pagefind', 'age-encryption', /^astro/, 'esbuild', /^node:/],
   },
 };
@@ -35,7 +36,7 @@ const ONE_DOOR: Record<string, RegExp> = {
 
 /** Scripts of the browser read what is typed with the very parsers of the entries: those of single values only, which
  * bring no schema library along. */
-const READS_VALUES = { from: /^src\/render\/client\//, of: /^#validate\/scalars\// };
+const READS_VALUES = { from: /^src\/render\/client\//, of: /^#(validate\/scalars|reckoner)\// };
 
 /** In render, what computes is asked for by the scripts of the browser only; pages are handed a catalogue. */
 const ASKS_COMPUTE = /^src\/render\/(client\/|site)/;

@@ -1,12 +1,12 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
+import { keyProblem } from '#reckoner/asked.ts';
+import type { Calculation } from '#reckoner/calculation.ts';
+import { questionsOf } from '#reckoner/question.ts';
 import { nearestOf } from '#validate/nearest.ts';
 import { DONE, type Io, USED_WRONGLY } from './io.ts';
 import { problemText } from './problem-list.ts';
-import { keyProblem } from './reckon/asked.ts';
-import type { Calculation } from './reckon/calculation.ts';
 import { CALCULATIONS } from './reckon/calculations.ts';
 import { type AnsweredRow, answerJson, answerText } from './reckon/print.ts';
-import { questionsOf } from './reckon/question.ts';
 
 /** `npm run reckon -- NAME --key value …`: one calculation, with its inputs, formula and source.
  *

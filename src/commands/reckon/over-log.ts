@@ -9,10 +9,10 @@ import type { ClimateSummary, LogColumns } from '#model/climate.ts';
 import { COLUMN_KEYS } from '#read/climate-columns.ts';
 import { readClimateLog } from '#read/climate-log.ts';
 import { offsetMs } from '#read/climate-time.ts';
+import type { Asked } from '#reckoner/asked.ts';
+import type { Answer, Calculation } from '#reckoner/calculation.ts';
 import { type Parsed, parsed, refused } from '#validate/scalars/parsed.ts';
 import { parseText } from '#validate/scalars/text.ts';
-import type { Asked } from './asked.ts';
-import type { Answer, Calculation } from './calculation.ts';
 
 const LARGEST_MB = 200;
 
@@ -30,7 +30,7 @@ export const storageYearsOverLog: Calculation = {
     const zone = asked.one('zone', parseZone);
     if (log === undefined || (asked.has('columns') && columns === undefined)) return undefined;
     if (asked.has('zone') && zone === undefined) return undefined;
-    const path = resolve(asked.io.cwd, log.value);
+    const path = resolve(asked.around.cwd, log.value);
     if (!(await isReadable(asked, path, log.written))) return undefined;
     const summary = summariseLog();
     const form = { columns: columns?.value, zone: zone?.value };

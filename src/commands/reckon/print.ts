@@ -1,4 +1,5 @@
-import type { Answer, Calculation } from './calculation.ts';
+import { alsoLines, figureLines } from '#reckoner/answer-words.ts';
+import type { Answer, Calculation } from '#reckoner/calculation.ts';
 
 /** One answered question; `input` is what tells it from the other rows. */
 export interface AnsweredRow {
@@ -48,7 +49,7 @@ export function answerText(calculation: Calculation, rows: readonly AnsweredRow[
   return [
     `${calculation.name}: ${calculation.does}`,
     ...figures.map((line) => `  ${line}`),
-    ...alsoLines(answer),
+    ...alsoLines(answer).map((line) => `  also     ${line}`),
     ...shared.map((input) => `  from     ${input.name}: ${input.written} (${input.basis})`),
     `  formula  ${answer.formula}`,
     `  source   ${answer.source}`,
@@ -56,49 +57,3 @@ export function answerText(calculation: Calculation, rows: readonly AnsweredRow[
     '',
   ].join('\n');
 }
-
-function figureLines({ value, unit, low, high }: Answer): string[] {
-  if (typeof value === 'number') {
-    const band = typeof low === 'number' && typeof high === 'number' ? `, ${round(low)} to ${round(high)}` : '';
-    return [`${round(value)} ${unit}${band}`];
-  }
-  return Object.entries(Object(value)).flatMap(([key, part]) =>
-    partLines(key, part, unitOf(unit, key), at(low, key), at(high, key)),
-  );
-}
-
-function partLines(key: string, part: unknown, unit: string, low: unknown, high: unknown): string[] {
-  if (Array.isArray(part) && part.some((item) => typeof item === 'object')) {
-    return part.map((item) =>
-      Object.entries(Object(item))
-        .map(([name, value]) => `${name} ${shown(value)}`)
-        .join(', '),
-    );
-  }
-  const band = typeof low === 'number' && typeof high === 'number' ? `, ${round(low)} to ${round(high)}` : '';
-  return [`${key}: ${shown(part)}${unit === '' ? '' : ` ${unit}`}${band}`];
-}
-
-function alsoLines({ also = {} }: Answer): string[] {
-  return Object.entries(also)
-    .filter(([key]) => key !== 'problems')
-    .map(([key, value]) => `  also     ${key}: ${shown(value)}`);
-}
-
-const unitOf = (unit: Answer['unit'], key: string): string =>
-  unit === null || typeof unit === 'string' ? '' : (unit[key] ?? '');
-const at = (parts: unknown, key: string): unknown => (parts === undefined ? undefined : Object(parts)[key]);
-
-function shown(value: unknown): string {
-  if (value === null || value === undefined) return 'none';
-  if (typeof value === 'number') return round(value);
-  if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(shown).join(', ');
-  if (typeof value === 'object')
-    return Object.entries(value)
-      .map(([key, part]) => `${key} ${shown(part)}`)
-      .join(', ');
-  return String(value);
-}
-
-/** Six figures are more than any tape deserves; JSON has them all. */
-const round = (value: number): string => String(Number(value.toPrecision(6)));

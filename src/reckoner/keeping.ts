@@ -65,7 +65,7 @@ export const bakeWindowOf: Calculation = {
   ],
   answer: (asked) => {
     const ended = asked.one('ended', parseLocalTime);
-    const now = asked.has('now') ? asked.one('now', parseLocalTime) : clockNow(asked.io.now);
+    const now = asked.has('now') ? asked.one('now', parseLocalTime) : clockNow(asked.around.now);
     if (ended === undefined || now === undefined) return undefined;
     const windows = bakeWindow(ended.value, now.value);
     return {

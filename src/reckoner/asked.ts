@@ -1,7 +1,6 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
 import type { Given } from '#model/given.ts';
 import type { Parsed, Parser } from '#validate/scalars/parsed.ts';
-import type { Io } from '../io.ts';
 
 /** A key that a calculation takes. */
 export interface Key {
@@ -19,9 +18,17 @@ export interface Read<T> {
   readonly written: string;
 }
 
+/** What a calculation may ask beside what was typed. */
+export interface Surroundings {
+  /** The folder the user stands in; relative paths start here. */
+  readonly cwd: string;
+  /** The clock, read once. */
+  readonly now: Date;
+}
+
 /** One question: what was given for each key, read as it is asked for; what can't be read becomes a problem. */
 export interface Asked {
-  readonly io: Io;
+  readonly around: Surroundings;
   readonly one: <T>(key: string, parse: Parser<T>) => Read<T> | undefined;
   readonly all: <T>(key: string, parse: Parser<T>) => readonly Read<T>[] | undefined;
   readonly has: (key: string) => boolean;
@@ -30,7 +37,7 @@ export interface Asked {
 }
 
 /** @param given  each key with all that was written for it. */
-export function ask(given: ReadonlyMap<string, readonly string[]>, io: Io): Asked {
+export function ask(given: ReadonlyMap<string, readonly string[]>, around: Surroundings): Asked {
   const problems: Diagnostic[] = [];
   const refuse: Asked['refuse'] = (key, refusal) => {
     problems.push(keyProblem(key, refusal));
@@ -43,7 +50,7 @@ export function ask(given: ReadonlyMap<string, readonly string[]>, io: Io): Aske
     return refuse(key, { code, message, expected, action, found: written });
   };
   return {
-    io,
+    around,
     problems,
     refuse,
     has: (key) => given.has(key),

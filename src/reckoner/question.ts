@@ -1,7 +1,6 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
 import { nearestOf } from '#validate/nearest.ts';
-import type { Io } from '../io.ts';
-import { type Asked, ask, type Key, keyProblem } from './asked.ts';
+import { type Asked, ask, type Key, keyProblem, type Surroundings } from './asked.ts';
 import type { Calculation } from './calculation.ts';
 
 /** The keys of the command line, sorted out: one question, or one a row. */
@@ -15,7 +14,7 @@ export interface Questions {
 export function questionsOf(
   calculation: Calculation,
   given: ReadonlyMap<string, readonly string[]>,
-  io: Io,
+  around: Surroundings,
 ): Questions | readonly Diagnostic[] {
   const problems = [...unknownKeys(calculation, given), ...missingKeys(calculation, given)];
   const repeated = calculation.keys.filter((key) => key.together !== true && (given.get(key.name)?.length ?? 0) > 1);
@@ -32,7 +31,7 @@ export function questionsOf(
       ]),
     );
     const written = new Map(repeated.map((key) => [key.name, ofRow.get(key.name)?.[0] ?? '']));
-    return { asked: ask(ofRow, io), written };
+    return { asked: ask(ofRow, around), written };
   });
   return { repeated: repeated.map((key) => key.name), rows };
 }

@@ -1,0 +1,49 @@
+import type { Answer } from './calculation.ts';
+
+/** The figure or the figures of an answer, each with its band, as a person reads them. */
+export function figureLines({ value, unit, low, high }: Answer): string[] {
+  if (typeof value === 'number') {
+    const band = typeof low === 'number' && typeof high === 'number' ? `, ${round(low)} to ${round(high)}` : '';
+    return [`${round(value)} ${unit}${band}`];
+  }
+  return Object.entries(Object(value)).flatMap(([key, part]) =>
+    partLines(key, part, unitOf(unit, key), at(low, key), at(high, key)),
+  );
+}
+
+function partLines(key: string, part: unknown, unit: string, low: unknown, high: unknown): string[] {
+  if (Array.isArray(part) && part.some((item) => typeof item === 'object')) {
+    return part.map((item) =>
+      Object.entries(Object(item))
+        .map(([name, value]) => `${name} ${shown(value)}`)
+        .join(', '),
+    );
+  }
+  const band = typeof low === 'number' && typeof high === 'number' ? `, ${round(low)} to ${round(high)}` : '';
+  return [`${key}: ${shown(part)}${unit === '' ? '' : ` ${unit}`}${band}`];
+}
+
+/** What else follows from the same inputs. */
+export function alsoLines({ also = {} }: Answer): string[] {
+  return Object.entries(also)
+    .filter(([key]) => key !== 'problems')
+    .map(([key, value]) => `${key}: ${shown(value)}`);
+}
+
+const unitOf = (unit: Answer['unit'], key: string): string =>
+  unit === null || typeof unit === 'string' ? '' : (unit[key] ?? '');
+const at = (parts: unknown, key: string): unknown => (parts === undefined ? undefined : Object(parts)[key]);
+
+function shown(value: unknown): string {
+  if (value === null || value === undefined) return 'none';
+  if (typeof value === 'number') return round(value);
+  if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(shown).join(', ');
+  if (typeof value === 'object')
+    return Object.entries(value)
+      .map(([key, part]) => `${key} ${shown(part)}`)
+      .join(', ');
+  return String(value);
+}
+
+/** Six figures are more than any tape deserves; JSON has them all. */
+const round = (value: number): string => String(Number(value.toPrecision(6)));
