@@ -100,7 +100,7 @@ export function reelCells({ reel, lineage }: ReelSheet, lookup: Lookup, units: U
     },
     {
       caption: 'Stock',
-      term: 'stock',
+
       value: stockWords(reel, lookup),
       sub: stockLine(reel, lookup),
       width: 'n4',
