@@ -10,6 +10,7 @@ const COMMANDS: Record<string, () => Promise<Command>> = {
   find: async () => (await import('./find.ts')).find,
   new: async () => (await import('./new.ts')).newEntry,
   reckon: async () => (await import('./reckon.ts')).reckon,
+  seal: async () => (await import('./seal.ts')).seal,
   start: async () => (await import('./start.ts')).start,
 };
 

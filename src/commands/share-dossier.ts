@@ -3,23 +3,17 @@ import { keepWhatHolds } from '#compute/sharing/keep-what-holds.ts';
 import { leftOutWords, planOf } from '#compute/sharing/plan.ts';
 import { type Reduced, reduceEntries } from '#compute/sharing/reduce.ts';
 import { notPrivate } from '#compute/sharing/scope.ts';
+import { NAMEABLE } from '#compute/sharing/table.ts';
 import type { Catalogue } from '#model/catalogue.ts';
-import type { Dossier, SharePlan } from '#model/dossier.ts';
+import type { OwnShare } from '#model/dossier.ts';
 import { valueOf } from '#model/fact.ts';
 import type { Share } from '#model/share.ts';
-
-export interface ShareDossier {
-  readonly dossier: Dossier;
-  readonly plan: SharePlan;
-  /** Where each photograph of the dossier lies in the collection; for making its pictures, never for a page. */
-  readonly originals: ReadonlyMap<string, string>;
-}
 
 /** The dossier of a share: the collection is reduced to what the share allows, and everything that the program says is
  * computed again from that.
  *
  * @param fingerprint  of the state of the catalogue. */
-export function shareDossier(whole: Catalogue, share: Share, fingerprint: string): ShareDossier {
+export function shareDossier(whole: Catalogue, share: Share, fingerprint: string): OwnShare {
   const reduced = reduceEntries(whole, share);
   const open = reduceEntries(whole, share, notPrivate);
   const compute = ({ entries, photographs, climate }: Reduced) =>
@@ -38,6 +32,12 @@ export function shareDossier(whole: Catalogue, share: Share, fingerprint: string
       leftOut: leftOutWords(reduced),
       reduced: keepWhatHolds(whole, compute(reduced), compute(open), reduced),
       reels: reduced.shown.map((reel) => reduced.names.of('reel', reel.id)),
+      shows: new Map(
+        [...reduced.scopes].map(([id, allows]) => [
+          reduced.names.of('reel', id),
+          new Set([...NAMEABLE].filter(allows)),
+        ]),
+      ),
     },
   };
 }

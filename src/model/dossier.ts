@@ -45,4 +45,14 @@ export interface Dossier {
   readonly reduced: Catalogue;
   /** The reels that it shows, as `reduced` names them, in the share's order. */
   readonly reels: readonly string[];
+  /** The keys of which each may be shown, by its name: what isn't among them is left out, and not missing. */
+  readonly shows: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+/** A share as its owner's site tells of it. */
+export interface OwnShare {
+  readonly dossier: Dossier;
+  readonly plan: SharePlan;
+  /** Where each photograph of the dossier lies in the collection, by the path that the dossier has for it. */
+  readonly originals: ReadonlyMap<string, string>;
 }

@@ -168,3 +168,12 @@ const damaged = (error: unknown): PictureFault => ({
   problem: `It breaks off or is damaged (${error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error)}).`,
   action: 'Copy the photograph from the camera or phone again, or take it again.',
 });
+
+const CLOSER_WIDTH = 2400;
+
+/** One picture of a photograph in which its small writing can be read, as WebP: for a file that carries no tiles.
+ *
+ * @throws when it can't be decoded: measure first. */
+export async function closerLook(bytes: Uint8Array): Promise<Uint8Array> {
+  return await opened(bytes).resize({ width: CLOSER_WIDTH, withoutEnlargement: true }).webp({ quality: 70 }).toBuffer();
+}

@@ -5,7 +5,8 @@ import { handOver, type Site } from '#render/site.ts';
 import { isCode } from './atomic.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
-const PAGES = join(ROOT, 'src', 'render');
+/** The owner's pages, and those of a sealed dossier. */
+const PAGES = { site: join(ROOT, 'src', 'render'), dossier: join(ROOT, 'src', 'render', 'dossier') } as const;
 /** A folder for each build's half-made pages. It is inside the checkout, since they look for packages from where they
  * stand upwards; and each has its own, since two builds at once would take each other's. */
 const WORKROOMS = join(ROOT, '.cache', 'building');
@@ -15,7 +16,7 @@ const WORKROOMS = join(ROOT, '.cache', 'building');
  *
  * @param into  may hold other parts of the site already; they stay.
  * @throws {Error} a program fault, when a page can't be built. */
-export async function buildPages(site: Site, into: string): Promise<void> {
+export async function buildPages(site: Site, into: string, which: keyof typeof PAGES = 'site'): Promise<void> {
   // Before the builder is loaded: it would otherwise ask to send how it is used to its makers.
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
   const { build } = await import('astro');
@@ -25,7 +26,7 @@ export async function buildPages(site: Site, into: string): Promise<void> {
   if (!workroom.startsWith(process.cwd())) process.chdir(ROOT);
   handOver(site);
   try {
-    await build(settings(site.base, workroom));
+    await build(settings(site.base, workroom, PAGES[which]));
     for (const name of await readdir(join(workroom, 'pages'))) {
       await move(join(workroom, 'pages', name), join(into, name));
     }
@@ -60,10 +61,10 @@ function runs(pid: number): boolean {
   }
 }
 
-const settings = (base: string, workroom: string): AstroInlineConfig => ({
+const settings = (base: string, workroom: string, pages: string): AstroInlineConfig => ({
   configFile: false,
   root: ROOT,
-  srcDir: PAGES,
+  srcDir: pages,
   publicDir: join(ROOT, 'public'),
   outDir: join(workroom, 'pages'),
   cacheDir: join(workroom, 'cache'),

@@ -56,7 +56,7 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
 }
 
 /** Every photograph that an entry names and that opens, with the regions that readings mark on it; by path. */
-function wantedPhotographs(
+export function wantedPhotographs(
   catalogue: Pick<Catalogue, 'entries' | 'photographs'>,
   collection: string,
 ): readonly PhotographWanted[] {

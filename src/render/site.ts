@@ -1,5 +1,6 @@
 import type { Care } from '#model/care.ts';
 import type { Catalogue } from '#model/catalogue.ts';
+import type { Dossier, OwnShare } from '#model/dossier.ts';
 import type { PublishedPhotograph } from '#model/published-photograph.ts';
 
 /** What the pages are made from; built once, before the pages. */
@@ -13,6 +14,10 @@ export interface Site {
   readonly entryLines?: ReadonlyMap<string, readonly string[]>;
   /** What the pages about keeping, baking and playing are made from; without it they are empty. */
   readonly care?: Care;
+  /** The owner's shares, by id; on the owner's site only. */
+  readonly shares?: ReadonlyMap<string, OwnShare>;
+  /** What is being sealed, when it is a dossier that is rendered: `catalogue` is then its reduced one. */
+  readonly dossier?: Dossier;
 }
 
 const NO_CARE: Care = { reels: [], plans: [], bakeCautions: [], rooms: new Map(), calendar: [] };

@@ -1,9 +1,10 @@
 import type { Catalogue } from '#model/catalogue.ts';
+import type { OwnShare } from '#model/dossier.ts';
 import type { Share } from '#model/share.ts';
-import { type ShareDossier, shareDossier } from '../../src/commands/share-dossier.ts';
+import { shareDossier } from '../../src/commands/share-dossier.ts';
 
 /** The dossier of the share with an id. */
-export function dossierOf(catalogue: Catalogue, id: string): ShareDossier {
+export function dossierOf(catalogue: Catalogue, id: string): OwnShare {
   return shareDossier(catalogue, shareNamed(catalogue, id), 'a fingerprint');
 }
 

@@ -1,0 +1,33 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { OwnShare } from '#model/dossier.ts';
+import { DOSSIER_BASE, dossierPage } from './dossier-page.ts';
+import { closerLook } from './images.ts';
+import { buildPages } from './integration.ts';
+import { publishPhotographs } from './photographs.ts';
+import { wantedPhotographs } from './site.ts';
+
+export interface DossierOptions {
+  /** Where the photographs lie; absolute. */
+  readonly collection: string;
+  readonly cache: string;
+}
+
+/** The page inside a sealed dossier, made in a folder of its own that is gone afterwards. The pages are handed the
+ * reduced catalogue and nothing of the whole one. */
+export async function makeDossierPage(
+  { dossier, originals }: Pick<OwnShare, 'dossier' | 'originals'>,
+  { collection, cache }: DossierOptions,
+) {
+  const folder = await mkdtemp(join(tmpdir(), 'dossier-'));
+  try {
+    const fileOf = (path: string) => join(collection, originals.get(path) ?? path);
+    const wanted = wantedPhotographs(dossier.reduced, collection).map((one) => ({ ...one, file: fileOf(one.path) }));
+    const { photographs } = await publishPhotographs(wanted, folder, { cache });
+    await buildPages({ catalogue: dossier.reduced, photographs, base: DOSSIER_BASE, dossier }, folder, 'dossier');
+    return await dossierPage(dossier, folder, photographs, async (path) => closerLook(await readFile(fileOf(path))));
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}

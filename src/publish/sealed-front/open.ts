@@ -1,0 +1,106 @@
+// The one script inside a sealed dossier. It asks nothing of any network.
+import { asText, Damaged, fromText, type Opener, unseal, WrongWords } from '../sealed.ts';
+import { askFirst, showDossier } from './show.ts';
+
+const element = <E extends HTMLElement>(id: string): E => {
+  const found = document.getElementById(id);
+  if (found === null) throw new Error(`fault: no ${id}`);
+  return found as E;
+};
+
+/** The states of the front: its sentences are in the page, and all but one are hidden. */
+type State = 'closed' | 'working' | 'wrong' | 'damaged' | 'not-sealed' | 'no-key' | 'old-browser';
+
+function say(state: State): void {
+  for (const one of document.querySelectorAll<HTMLElement>('[data-state]')) one.hidden = one.dataset['state'] !== state;
+  document.body.dataset['now'] = state;
+}
+
+const START = '-----BEGIN AGE ENCRYPTED FILE-----';
+let sealed: Uint8Array | undefined;
+
+async function checked(text: string, sum: string): Promise<Uint8Array> {
+  const bytes = fromText(text.trim());
+  // Where the page isn't trusted with cryptography (http:), the format's own check has to do.
+  if (crypto.subtle === undefined) return bytes;
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes.slice()));
+  const found = [...digest].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+  if (found !== sum) throw new Damaged('its checksum differs');
+  return bytes;
+}
+
+async function open(by: Opener): Promise<void> {
+  if (sealed === undefined) return;
+  say('working');
+  // Lets the sentence be drawn first: what follows keeps the processor busy.
+  await new Promise((resolve) => setTimeout(resolve, 30));
+  try {
+    const page = new TextDecoder().decode(await unseal(sealed, by));
+    if (await askFirst(page)) showDossier(page);
+  } catch (error) {
+    if (!(error instanceof WrongWords || error instanceof Damaged)) throw error;
+    say(error instanceof WrongWords ? ('key' in by ? 'no-key' : 'wrong') : 'damaged');
+    element<HTMLInputElement>('words').focus();
+  }
+}
+
+/** The key of a link: taken out of the address, so that it stays in no history and on no screen. */
+function keyOfLink(): string | undefined {
+  const found = /AGE-SECRET-KEY-1[0-9A-Z]+/i.exec(location.hash)?.[0];
+  if (location.hash !== '') history.replaceState(null, '', location.pathname + location.search);
+  return found?.toUpperCase();
+}
+
+async function chosen(file: File): Promise<void> {
+  try {
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const text = new TextDecoder().decode(bytes.slice(0, START.length));
+    const begins = new TextDecoder().decode(bytes);
+    const inside = begins.includes(START)
+      ? /-----BEGIN AGE ENCRYPTED FILE-----[\s\S]+?-----END AGE ENCRYPTED FILE-----/.exec(begins)?.[0]
+      : undefined;
+    if (inside !== undefined) sealed = fromText(inside);
+    else if (text.startsWith('age-encryption.org/')) sealed = bytes;
+    else throw new Damaged('not a sealed file');
+    element('chosen').textContent = `${file.name}, ${asText(sealed).length} characters`;
+    say('closed');
+  } catch (error) {
+    if (!(error instanceof Damaged)) throw error;
+    sealed = undefined;
+    say('not-sealed');
+  }
+}
+
+async function start(): Promise<void> {
+  const key = keyOfLink();
+  const form = element<HTMLFormElement>('lock');
+  const words = element<HTMLInputElement>('words');
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    const given = words.value.trim();
+    if (given === '') return;
+    const asKey = /AGE-SECRET-KEY-1[0-9A-Z]+/i.exec(given)?.[0];
+    void open(asKey === undefined ? { words: given } : { key: asKey.toUpperCase() });
+  });
+  const file = element<HTMLInputElement>('file');
+  file.addEventListener('change', () => {
+    const [first] = file.files ?? [];
+    if (first !== undefined) void chosen(first);
+  });
+  window.addEventListener('hashchange', () => {
+    const later = keyOfLink();
+    if (later !== undefined) void open({ key: later });
+  });
+  const payload = element('p');
+  try {
+    sealed = await checked(payload.textContent ?? '', payload.dataset['sha256'] ?? '');
+    say('closed');
+  } catch (error) {
+    if (!(error instanceof Damaged)) throw error;
+    say('damaged');
+    return;
+  }
+  if (key !== undefined) await open({ key });
+}
+
+void start();
