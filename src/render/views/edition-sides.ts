@@ -3,6 +3,7 @@ import type { Edition, EditionSide } from '#model/edition.ts';
 import { itemsOf } from '#model/fact.ts';
 import type { Edge, Lineage } from '#model/lineage.ts';
 import type { Lookup } from './lookup.ts';
+import { lineageOf } from './named-by.ts';
 
 /** A side of an edition with the reels that it came from, and how that is known. */
 export interface SourcedSide {
@@ -12,7 +13,7 @@ export interface SourcedSide {
 
 /** The reels whose cuts, or which themselves, lead to an edition, put with the side that they bear. */
 export function sourcedSides(edition: Edition, lineage: Lineage, lookup: Lookup): readonly SourcedSide[] {
-  const into = lineage.edges.filter((edge) => edge.to === `edition:${edition.id}`);
+  const into = lineageOf(lineage).edgesInto(`edition:${edition.id}`);
   const sources = into.flatMap((edge) => {
     const [reel = '', cut] = edge.from.replace(/^[a-z]+:/, '').split('#');
     const sheet = lookup.reel(reel);
