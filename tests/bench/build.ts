@@ -1,12 +1,15 @@
-import { globSync, statSync } from 'node:fs';
-import { realpath, rm } from 'node:fs/promises';
+import { globSync, readFileSync, statSync } from 'node:fs';
+import { readFile, realpath, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { gunzipSync, gzipSync } from 'node:zlib';
 import { generateCollection } from './generate.ts';
 import { measure, type Run } from './measure.ts';
 import { type BenchRow, round } from './row.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 const TODAY = '2026-04-01';
+const PEAK_MIB = 1536;
+const PAGE_KB = 60;
 
 /** Builds and checks a generated collection, cold, each held against its floor in the same run. */
 export async function benchCollection(folder: string, reels: number): Promise<readonly BenchRow[]> {
@@ -28,15 +31,23 @@ export async function benchCollection(folder: string, reels: number): Promise<re
     '--cache',
     join(folder, 'cache'),
   );
-  const { pages, bytes } = await weigh(out);
+  const { pages, bytes, heaviestKB } = await weigh(out);
+  const indexed = join(folder, `indexed-${reels}.json`);
+  await writeFile(indexed, JSON.stringify(await textsOf(out)));
   const buildFloor = await script(
     'floor/build.ts',
     collection,
     join(folder, `floor-${reels}`),
     String(pages),
     String(Math.round(bytes / pages)),
+    indexed,
   );
-  return [row('check', reels, check, checkFloor, 1.5), row('build, cold', reels, build, buildFloor, 1.3)];
+  return [
+    row('check', reels, check, checkFloor, 1.5),
+    row('build, cold', reels, build, buildFloor, 1.3),
+    limit('build, cold: peak memory (MiB)', reels, build.peakMiB, PEAK_MIB, build),
+    limit('the heaviest page, gzipped (kB)', reels, heaviestKB, PAGE_KB, build),
+  ];
 }
 
 /** How the same work grows from a small collection to one ten times as large: ratio of seconds, and what it may be. */
@@ -66,14 +77,39 @@ const row = (work: string, size: number, run: Run, floor: Run, goal: number): Be
   ratio: round(run.seconds / floor.seconds),
   goal,
   peak_MiB: run.peakMiB,
+  ...(floor.cpuSeconds > 0 && { cpu_ratio: round(run.cpuSeconds / floor.cpuSeconds) }),
 });
 
-/** The pages of a site, and their bytes. */
-async function weigh(out: string): Promise<{ pages: number; bytes: number }> {
+/** Something held against a limit: `floor` is the limit, and the goal is 1. */
+const limit = (work: string, size: number, found: number, most: number, run: Run): BenchRow => ({
+  work,
+  size,
+  seconds: round(found),
+  floor: most,
+  ratio: round(found / most),
+  goal: 1,
+  peak_MiB: run.peakMiB,
+});
+
+/** The pages of a site, their bytes, and what the heaviest of them weighs as it is sent, without its pictures. */
+async function weigh(out: string): Promise<{ pages: number; bytes: number; heaviestKB: number }> {
   const folder = await realpath(out);
   const pages = globSync('**/*.html', { cwd: folder });
   const bytes = pages.reduce((sum, page) => sum + statSync(join(folder, page)).size, 0);
-  return { pages: pages.length, bytes };
+  const heavy = pages.map((page) => join(folder, page)).sort((a, b) => statSync(b).size - statSync(a).size);
+  const zipped = heavy.slice(0, 20).map((page) => gzipSync(readFileSync(page)).length);
+  return { pages: pages.length, bytes, heaviestKB: Math.max(...zipped) / 1000 };
+}
+
+/** The text that our index holds, page by page, so that the floor’s holds the same and no more. */
+async function textsOf(out: string): Promise<readonly string[]> {
+  const folder = join(await realpath(out), 'pagefind', 'fragment');
+  const texts: string[] = [];
+  for (const name of globSync('*.pf_fragment', { cwd: folder }).sort()) {
+    const text = gunzipSync(await readFile(join(folder, name))).toString('utf8');
+    texts.push((JSON.parse(text.slice(text.indexOf('{'))) as { content: string }).content);
+  }
+  return texts;
 }
 
 async function ours(...args: readonly string[]): Promise<Run> {

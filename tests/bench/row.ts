@@ -7,6 +7,8 @@ export interface BenchRow {
   readonly ratio: number;
   readonly goal: number;
   readonly peak_MiB: number;
+  /** Seconds of processor, ours over the floor’s: steadier than the clock on a machine that others use. */
+  readonly cpu_ratio?: number;
 }
 
 export const round = (count: number, places = 2) => Number(count.toFixed(places));
