@@ -4,6 +4,7 @@ import type { Diagnostic } from '#model/diagnostic.ts';
 import { byText } from '#model/diagnostic.ts';
 import { isEntryKind } from './address.ts';
 import { linkProblem, notPlain, strayFolder, unlistable } from './collection-problems.ts';
+import { type EntryMemory, statOf } from './entry-memory.ts';
 import { type SplitEntry, splitEntry } from './front-matter.ts';
 import { readSource } from './read-source.ts';
 import type { SourceFile } from './source-file.ts';
@@ -28,19 +29,35 @@ const DEEPEST = 6;
 
 /** Reads every entry under a folder. Links that lead out, special files, files over the limit and files that vanish
  * while it reads become problems; none of them hides another file.
+ *
+ * @param memory  what was read the last time: only what changed since is parsed.
  * @throws {NoCollection} when there is no such folder. */
-export function readCollection(dir: string): CollectionFiles {
-  const reader = new Reader(realFolder(dir));
+export function readCollection(dir: string, memory?: EntryMemory): CollectionFiles {
+  const reader = new Reader(realFolder(dir), memory);
   reader.folder('', 0);
-  const { files, images, logs, problems } = reader;
-  const split = splitFiles(files, images);
-  return { ...split, logs: logs.sort(byText), problems: [...problems, ...split.problems] };
+  const { entries, images, logs, problems } = reader;
+  memory?.keepOnly(new Set(entries.map(({ path }) => path)));
+  return collectionOf(entries, images, logs, problems);
 }
 
 /** A collection from texts that are at hand already, in any order. */
 export function splitFiles(files: readonly SourceFile[], images: readonly string[] = []): CollectionFiles {
-  const entries = [...files].sort((a, b) => byText(a.path, b.path)).map(splitEntry);
-  return { entries, images: [...images].sort(byText), logs: [], problems: entries.flatMap((entry) => entry.problems) };
+  return collectionOf(files.map(splitEntry), images, [], []);
+}
+
+function collectionOf(
+  found: readonly SplitEntry[],
+  images: readonly string[],
+  logs: readonly string[],
+  problems: readonly Diagnostic[],
+): CollectionFiles {
+  const entries = [...found].sort((a, b) => byText(a.path, b.path));
+  return {
+    entries,
+    images: [...images].sort(byText),
+    logs: [...logs].sort(byText),
+    problems: [...problems, ...entries.flatMap((entry) => entry.problems)],
+  };
 }
 
 function realFolder(dir: string): string {
@@ -53,14 +70,16 @@ function realFolder(dir: string): string {
 }
 
 class Reader {
-  readonly files: SourceFile[] = [];
+  readonly entries: SplitEntry[] = [];
   readonly images: string[] = [];
   readonly logs: string[] = [];
   readonly problems: Diagnostic[] = [];
   readonly root: string;
+  readonly memory: EntryMemory | undefined;
 
-  constructor(root: string) {
+  constructor(root: string, memory: EntryMemory | undefined) {
     this.root = root;
+    this.memory = memory;
   }
 
   folder(path: string, depth: number): void {
@@ -102,9 +121,19 @@ class Reader {
     } else if (/\.csv$/iu.test(path)) {
       if (depth > 0) this.logs.push(path);
     } else if (path === 'collection.md' || (depth > 0 && /\.(?:md|markdown)$/iu.test(path))) {
-      const source = readSource(this.root, path);
-      if ('code' in source) this.problems.push(source);
-      else this.files.push(source);
+      this.entry(path);
     }
+  }
+
+  entry(path: string): void {
+    const known = this.memory?.unchanged(this.root, path);
+    if (known !== undefined) {
+      this.entries.push(known);
+      return;
+    }
+    const before = this.memory && statOf(this.root, path);
+    const source = readSource(this.root, path);
+    if ('code' in source) this.problems.push(source);
+    else this.entries.push(this.memory?.entryOf(source, this.root, before) ?? splitEntry(source));
   }
 }

@@ -39,10 +39,11 @@ export function validateAll(files: CollectionFiles, photographs?: ReadonlyMap<st
   function read<E extends EntryBase>(folder: E['folder'], schema: MapSchema<Facts<E>>): E[] {
     const entries: E[] = [];
     for (const raw of sorted.byFolder.get(folder) ?? []) {
-      const answer = readFacts(schema, raw.root);
+      const answer = ENTRIES.get(raw) ?? entryOf(raw, folder, schema);
+      ENTRIES.set(raw, answer);
       problems.push(...answer.problems);
-      if (answer.facts === undefined) unusable.add(`${folder}/${raw.id}`);
-      else entries.push({ ...fromFile(raw, folder), ...answer.facts } as unknown as E);
+      if (answer.entry === undefined) unusable.add(`${folder}/${raw.id}`);
+      else entries.push(answer.entry as E);
     }
     return entries;
   }
@@ -65,6 +66,19 @@ export function validateAll(files: CollectionFiles, photographs?: ReadonlyMap<st
     ...checkPhotographs(entries, files.images, photographs),
   );
   return { entries, problems };
+}
+
+interface EntryRead {
+  readonly entry: EntryBase | undefined;
+  readonly problems: readonly Diagnostic[];
+}
+
+/** What was made of an entry as long as it lives: one that was read again unchanged is the same object once more. */
+const ENTRIES = new WeakMap<RawEntry, EntryRead>();
+
+function entryOf<E extends EntryBase>(raw: RawEntry, folder: E['folder'], schema: MapSchema<Facts<E>>): EntryRead {
+  const { facts, problems } = readFacts(schema, raw.root);
+  return { entry: facts && ({ ...fromFile(raw, folder), ...facts } as unknown as E), problems };
 }
 
 interface SortedOut {

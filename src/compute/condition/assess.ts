@@ -2,6 +2,8 @@ import type { ClimateSummary } from '#model/climate.ts';
 import type { Entries } from '#model/entries.ts';
 import { valueOf } from '#model/fact.ts';
 import type { Finding } from '#model/finding.ts';
+import type { Reel } from '#model/reel.ts';
+import { keeping } from '../kept.ts';
 import { gatherFacts } from './gather-facts.ts';
 import { CONDITION_RULES } from './rules/index.ts';
 
@@ -16,12 +18,15 @@ export function assessCondition(
   return new Map(
     entries.reels.map((reel) => {
       const place = valueOf(reel.placeKept)?.at?.value;
-      const facts = gatherFacts(
-        reel,
-        stocks.get(valueOf(reel.stock) ?? ''),
-        place === undefined ? undefined : climate.get(place),
-      );
-      return [reel.id, CONDITION_RULES.map((rule) => rule.assess(facts))];
+      const stock = stocks.get(valueOf(reel.stock) ?? '');
+      const air = place === undefined ? undefined : climate.get(place);
+      const findings = kept(reel, [stock, air], () => {
+        const facts = gatherFacts(reel, stock, air);
+        return CONDITION_RULES.map((rule) => rule.assess(facts));
+      });
+      return [reel.id, findings];
     }),
   );
 }
+
+const kept = keeping<Reel, readonly Finding[]>();

@@ -4,6 +4,7 @@ import type { Machine } from '#model/machine.ts';
 import type { MachineVerdict, Playing, PlayingReason, Verdict } from '#model/playing.ts';
 import type { Reel } from '#model/reel.ts';
 import type { Stock } from '#model/stock.ts';
+import { keeping } from '../kept.ts';
 import { carriageReasons } from './carriage.ts';
 import { curveReason } from './curve-fit.ts';
 import { machineNeeds } from './needs.ts';
@@ -15,9 +16,15 @@ import { noiseReason, speedReason, stateReason } from './transport.ts';
 export function matchMachines(entries: Entries): ReadonlyMap<string, Playing> {
   const stocks = new Map(entries.stocks.map((stock) => [stock.id, stock]));
   return new Map(
-    entries.reels.map((reel) => [reel.id, playingOf(reel, entries.machines, stocks.get(valueOf(reel.stock) ?? ''))]),
+    entries.reels.map((reel) => {
+      const stock = stocks.get(valueOf(reel.stock) ?? '');
+      const goesBy = [stock, ...entries.machines];
+      return [reel.id, kept(reel, goesBy, () => playingOf(reel, entries.machines, stock))];
+    }),
   );
 }
+
+const kept = keeping<Reel, Playing>();
 
 /** Which machines play a reel, each with the reason for every respect; by format only, since whether a tape may be
  * played at all is a matter of its condition. What isn't recorded is never `plays`. With no machine recorded there is
