@@ -11,14 +11,24 @@ const ALLOWED: Record<string, { layers: readonly string[]; packages: readonly (s
   model: { layers: [], packages: [] },
   read: {
     layers: [],
-    packages: ['gray-matter', 'yaml', 'csv-parse', /^csv-parse\//, 'remark-parse', 'unified', /^node:/],
+    packages: [
+      'gray-matter',
+      'yaml',
+      'csv-parse',
+      /^csv-parse\//,
+      'fflate',
+      /^read-excel-file\//,
+      'remark-parse',
+      'unified',
+      /^node:/,
+    ],
   },
   validate: { layers: ['read'], packages: ['zod', 'edtf'] },
   compute: { layers: [], packages: [] },
   reckoner: { layers: ['compute', 'validate'], packages: [] },
   render: {
     layers: ['compute'],
-    packages: [/^astro/, 'unified', /^(remark|rehype)-/, 'd3-dag', /^@fontsource/, /^node:/],
+    packages: [/^astro/, 'unified', /^(remark|rehype)-/, 'd3-dag', 'uqr', /^@fontsource/, /^node:/],
   },
   publish: {
     layers: ['render', 'compute', 'reckoner'],
@@ -32,6 +42,8 @@ const ONE_DOOR: Record<string, RegExp> = {
   pagefind: /^src\/publish\/search\.ts$/,
   'age-encryption': /^src\/(publish|render)\/.*seal.*\.ts$/,
   zod: /^src\/validate\//,
+  fflate: /^src\/read\/workbook\.ts$/,
+  'read-excel-file/node': /^src\/read\/workbook\.ts$/,
 };
 
 /** Scripts of the browser read what is typed with the very parsers of the entries: those of single values only, which

@@ -1,11 +1,18 @@
+import { resolve } from 'node:path';
+import { checkBag } from '#publish/export/bag-check.ts';
 import { commandLine } from './arguments.ts';
 import { DONE, type Io, PROBLEMS } from './io.ts';
 import { loadCatalogue } from './load.ts';
-import { countsOf, countsText, problemText } from './problem-list.ts';
+import { countsOf, countsText, many, plain, problemText } from './problem-list.ts';
 
 /** Reads everything and lists the problems. Exits 1 on an error; with --strict on a warning too. */
 export async function check(args: readonly string[], io: Io): Promise<number> {
-  const { shared, values } = commandLine(args, io, { strict: { type: 'boolean' }, cache: { type: 'string' } });
+  const { shared, values } = commandLine(args, io, {
+    strict: { type: 'boolean' },
+    cache: { type: 'string' },
+    bag: { type: 'string' },
+  });
+  if (values.bag !== undefined) return await checkBagAt(resolve(io.cwd, values.bag), shared.json, io);
   const { catalogue } = await loadCatalogue(shared, io, values.cache);
   const { problems, accepted } = catalogue;
   const counts = countsOf(problems);
@@ -16,4 +23,15 @@ export async function check(args: readonly string[], io: Io): Promise<number> {
     io.err(`${problems.length === 0 ? '' : '\n'}${countsText(counts, accepted)}`);
   }
   return counts.error > 0 || (values.strict === true && counts.warning > 0) ? PROBLEMS : DONE;
+}
+
+/** Whether a bag is whole: every file is there, and none has changed since it was made. */
+async function checkBagAt(bag: string, json: boolean, io: Io): Promise<number> {
+  const verdict = await checkBag(bag);
+  if (json) io.out(`${JSON.stringify(verdict, null, 2)}\n`);
+  else io.out(verdict.faults.map((fault) => `${plain(fault)}\n`).join(''));
+  const whole = `The bag is whole: ${many(verdict.files, 'file')}, each as it was when the bag was made.\n`;
+  const state = verdict.complete ? 'complete, and not valid' : 'not complete';
+  io.err(verdict.valid ? whole : `The bag is ${state}: ${many(verdict.faults.length, 'fault')}.\n`);
+  return verdict.valid ? DONE : PROBLEMS;
 }

@@ -7,7 +7,11 @@ type Command = (args: readonly string[], io: Io) => Promise<number>;
 const COMMANDS: Record<string, () => Promise<Command>> = {
   build: async () => (await import('./build.ts')).build,
   check: async () => (await import('./check.ts')).check,
+  export: async () => (await import('./export.ts')).exportAs,
+  desk: async () => (await import('./desk.ts')).desk,
   find: async () => (await import('./find.ts')).find,
+  import: async () => (await import('./import.ts')).importSheet,
+  migrate: async () => (await import('./migrate.ts')).migrate,
   new: async () => (await import('./new.ts')).newEntry,
   reckon: async () => (await import('./reckon.ts')).reckon,
   seal: async () => (await import('./seal.ts')).seal,

@@ -1,0 +1,124 @@
+import { createReadStream, createWriteStream, type Dirent, readdirSync, statSync } from 'node:fs';
+import { mkdir, rename, rm, stat } from 'node:fs/promises';
+import { basename, dirname, extname, join } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import type { ImportedReel } from '#compute/import/read-rows.ts';
+import { byText } from '#model/diagnostic.ts';
+import type { Loose } from '#model/entry.ts';
+import { UsageError } from '../io.ts';
+
+const IMAGE = /\.(?:jpe?g|png|webp|tiff?|avif|heic|heif)$/iu;
+const LARGEST = 200 * 1024 * 1024;
+const SHORTEST_NUMBER = 3;
+
+/** One photograph that goes along: where it lies, and what it is called beside the entry. */
+export interface PhotographToCopy {
+  readonly from: string;
+  readonly name: string;
+}
+
+/** The photographs of a folder and those below it, by path, sorted. Links are not followed. Throws UsageError when there is no such folder. */
+export function photographsIn(dir: string): readonly string[] {
+  const found: string[] = [];
+  const look = (folder: string, depth: number) => {
+    let names: Dirent[];
+    try {
+      names = readdirSync(folder, { withFileTypes: true });
+    } catch {
+      throw new UsageError(`There is no folder ${folder} to take photographs from.`);
+    }
+    for (const name of names.sort((a, b) => byText(a.name, b.name))) {
+      const path = join(folder, name.name);
+      if (name.isDirectory() && depth < 4 && !name.name.startsWith('.')) look(path, depth + 1);
+      else if (name.isFile() && IMAGE.test(name.name) && statSync(path).size <= LARGEST) found.push(path);
+    }
+  };
+  look(dir, 0);
+  return found;
+}
+
+const plain = (text: string) =>
+  text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]/gu, '');
+
+/** A reel with the photographs that are its own: named in its row, or with one of its numbers, or its id, in their name.
+ * Names that lead to no file are kept under `also`. */
+export function withPhotographs(
+  reel: ImportedReel,
+  photographs: readonly string[],
+): { readonly reel: ImportedReel; readonly copies: readonly PhotographToCopy[] } {
+  const named = namesOf(reel.facts.get('photos'));
+  const copies = new Map<string, string>();
+  const missing: string[] = [];
+  const photos: Loose[] = [];
+  const add = (from: string, facts: Readonly<Record<string, Loose>> = {}) => {
+    if ([...copies.values()].includes(from)) return;
+    const name = freeName(basename(from), copies);
+    copies.set(name, from);
+    photos.push({ file: name, ...facts });
+  };
+  for (const { file, ...facts } of named) {
+    const wanted = String(file).split(/[\\/]/u).at(-1)?.toLowerCase() ?? '';
+    const from = photographs.find((path) => basename(path).toLowerCase() === wanted || stem(path) === wanted);
+    if (from === undefined) missing.push(String(file));
+    else add(from, facts);
+  }
+  for (const path of photographs) if (bearsNumber(path, reel)) add(path);
+  const facts = new Map(reel.facts);
+  if (photos.length > 0) facts.set('photos', photos);
+  else if (reel.facts.get('photos') !== 'none') facts.delete('photos');
+  const also = new Map(reel.also);
+  if (missing.length > 0) also.set('photos not found', missing.join('; '));
+  return { reel: { ...reel, facts, also }, copies: [...copies].map(([name, from]) => ({ name, from })) };
+}
+
+function namesOf(photos: Loose | undefined): readonly Readonly<Record<string, Loose>>[] {
+  if (!Array.isArray(photos)) return [];
+  return photos.filter((one): one is Readonly<Record<string, Loose>> => typeof one === 'object' && 'file' in one);
+}
+
+const stem = (path: string) => basename(path, extname(path)).toLowerCase();
+
+/** The number stands in the name as a whole: `4471` isn't in `IMG_44712`. */
+function bearsNumber(path: string, reel: ImportedReel): boolean {
+  const name = stem(path);
+  if (name === reel.id || name.startsWith(`${reel.id}-`) || name.startsWith(`${reel.id}_`)) return true;
+  const numbers = ['matrix', 'catalogue', 'job', 'other'].flatMap((as) => {
+    const value = reel.facts.get(`numbers.${as}`);
+    return Array.isArray(value) ? value.map(String) : [];
+  });
+  // A number of figures alone may be a camera's own count: it must be all of the name, or all before its last part.
+  return numbers.some((number) => {
+    const wanted = plain(number);
+    if (wanted.length < SHORTEST_NUMBER) return false;
+    const whole = plain(name);
+    return (
+      whole === wanted ||
+      plain(name.replace(/[-_ ]\p{N}{1,2}$|[-_ ](?:front|back|spine|legend|reel|box)$/u, '')) === wanted
+    );
+  });
+}
+
+function freeName(name: string, taken: ReadonlyMap<string, string>): string {
+  const plainName = name.replace(/[^\p{L}\p{N}._ -]/gu, '-').replace(/^[.~-]+/u, '');
+  const [base, end] = [basename(plainName, extname(plainName)), extname(plainName)];
+  let free = plainName;
+  for (let count = 2; taken.has(free); count++) free = `${base}-${count}${end}`;
+  return free;
+}
+
+/** Copies a photograph whole or not at all, and never over one that is there. */
+export async function copyPhotograph({ from, name }: PhotographToCopy, folder: string): Promise<void> {
+  const target = join(folder, name);
+  if (await stat(target).then(Boolean, () => false)) return;
+  await mkdir(dirname(target), { recursive: true });
+  const temporary = join(folder, `.${process.pid}.${name.slice(0, 40)}.tmp`);
+  try {
+    await pipeline(createReadStream(from), createWriteStream(temporary, { flags: 'wx' }));
+    await rename(temporary, target);
+  } finally {
+    await rm(temporary, { force: true });
+  }
+}
