@@ -22,6 +22,8 @@ export interface CollectionInfo {
   readonly units?: Fact<UnitSystem>;
   readonly language?: Fact<string>;
   readonly private: readonly Known<string>[];
+  /** The version of the entries' form. */
+  readonly format?: Fact<number>;
   readonly body: string;
   readonly bodyLine: number;
 }

@@ -2,6 +2,7 @@ import type { CollectionInfo } from '#model/entries.ts';
 import { UNIT_SYSTEMS } from '#model/words.ts';
 import { type Complete, mapOf } from '../branch.ts';
 import { fact, plainMany } from '../leaf.ts';
+import { parseFormatVersion } from '../scalars/format-version.ts';
 import { parseCurrency } from '../scalars/money.ts';
 import { parseText } from '../scalars/text.ts';
 import { wordOf } from '../scalars/word.ts';
@@ -15,6 +16,7 @@ export const collection = mapOf(
     units: fact(wordOf(UNIT_SYSTEMS, 'a system of units')).optional(),
     language: fact(parseText).optional(),
     private: plainMany(parseText).optional(),
+    format: fact(parseFormatVersion).optional(),
   },
   (fields): Complete<Omit<CollectionInfo, 'body' | 'bodyLine'>> => ({
     title: fields.title,
@@ -23,5 +25,6 @@ export const collection = mapOf(
     units: fields.units,
     language: fields.language,
     private: fields.private ?? [],
+    format: fields.format,
   }),
 );
