@@ -1,0 +1,245 @@
+import { ENTRY_KINDS } from '#model/words.ts';
+import type { Listed, Opened } from '../desk.ts';
+import type { Field } from '../fields/field.ts';
+import { FIELDS, ONE_OF } from '../fields/kinds.ts';
+import * as ask from './ask.ts';
+import { button, el, freshId } from './element.ts';
+import { fieldOf } from './form-fields.ts';
+import { problemsPart } from './problems-part.ts';
+import { readingsPart } from './readings.ts';
+import { SheetState } from './sheet-state.ts';
+
+/** How long nobody types before the checks are asked. */
+const QUIET_MS = 350;
+
+/** One entry: its photographs and readings, every fact, the owner's account, and what the checks say as one types. */
+export class EntryView {
+  readonly element: HTMLElement;
+  readonly state: SheetState;
+  readonly #form = el('div', {});
+  readonly #problems = el('div', {});
+  readonly #lines = el('div', {});
+  readonly #said = el('p', { role: 'status' });
+  readonly #conflict = el('div', {});
+  readonly #save: HTMLButtonElement;
+  readonly #undo: HTMLButtonElement;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(opened: Opened, all: readonly Listed[]) {
+    this.state = new SheetState(opened, all);
+    this.#save = button('Save', () => this.save(), false);
+    this.#undo = button('Undo', () => this.undo());
+    this.state.onChange = () => this.#changed();
+    const sections = opened.facts === undefined ? [] : this.#sections(opened);
+    this.element = el(
+      'main',
+      { id: 'main' },
+      el(
+        'div',
+        { class: 'title' },
+        el(
+          'div',
+          {},
+          el('h1', {}, titleOf(opened)),
+          el('p', { class: 'sub' }, `${ONE_OF[opened.kind]} · ${opened.id}`),
+        ),
+      ),
+      ...offeredIds(all),
+      el('div', { class: 'bar-desk' }, this.#save, this.#undo, el('a', { href: '#/' }, 'All entries'), this.#said),
+      this.#conflict,
+      ...sections,
+      section(
+        'What the checks say',
+        'They look at this entry beside all others, as it would be if you saved it.',
+        this.#problems,
+      ),
+      section('What saving changes', 'These lines and no other.', this.#lines),
+    );
+    this.#drawForm();
+    this.#problems.append(problemsPart(opened.problems));
+    this.#tell();
+  }
+
+  #sections(opened: Opened): HTMLElement[] {
+    const body = el('textarea', { class: 'entry owner', id: freshId() });
+    body.value = this.state.body;
+    body.addEventListener('input', () => this.state.putBody(body.value));
+    const account = el('div', {}, el('label', { class: 'cap', for: body.id }, 'Your own account, in Markdown'), body);
+    return [
+      ...(opened.kind === 'reels' ? [this.#photographs()] : []),
+      section('The facts', 'What is left empty is not recorded. “none” means known to be none.', this.#form),
+      section('In your own words', '', account),
+    ];
+  }
+
+  #photographs(): HTMLElement {
+    const files = el('input', { type: 'file', multiple: true, accept: 'image/*', id: freshId() });
+    const holder = el('div', { class: 'many' });
+    const draw = () => holder.replaceChildren(readingsPart(this.state, () => this.#drawForm()));
+    files.addEventListener('change', async () => {
+      const { kind, opened } = this.state;
+      for (const file of files.files ?? []) {
+        try {
+          const { file: name } = await ask.addPhotograph(kind, opened.id, file);
+          const photos = this.state.at(['photos']);
+          this.state.put(
+            ['photos'],
+            [
+              ...(Array.isArray(photos) ? photos : photos === undefined || photos === 'none' ? [] : [photos]),
+              { file: name },
+            ],
+          );
+        } catch (error) {
+          this.#say(error);
+        }
+      }
+      this.#drawForm();
+      draw();
+    });
+    this.#redraws.push(draw);
+    draw();
+    return section(
+      'Photographs and readings',
+      'Letter by letter, as the label has it, faults included.',
+      holder,
+      el('div', {}, el('label', { for: files.id, class: 'cap' }, 'Add photographs'), files),
+    );
+  }
+
+  readonly #redraws: (() => void)[] = [];
+
+  #drawForm(): void {
+    const fields = FIELDS[this.state.kind].filter(({ key }) => key !== 'readings');
+    const flat = fields.filter(isFlat);
+    const groups = fields.filter((field) => !isFlat(field));
+    this.#form.replaceChildren(
+      el('div', { class: 'cells' }, ...flat.map((field) => fieldOf(this.state, field, [field.key]))),
+      ...groups.map((field) => fieldOf(this.state, field, [field.key])),
+    );
+  }
+
+  undo(): void {
+    this.state.undo();
+    this.#drawForm();
+    for (const redraw of this.#redraws) redraw();
+  }
+
+  #changed(): void {
+    this.#tell();
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => this.#look(), QUIET_MS);
+  }
+
+  #tell(): void {
+    const changed = this.state.isChanged();
+    this.#save.disabled = !changed;
+    this.#undo.disabled = !this.state.canUndo();
+    this.#said.textContent = changed ? 'Not saved yet.' : 'As saved.';
+  }
+
+  async #look(): Promise<void> {
+    const wish = this.state.wish();
+    try {
+      const { problems, gone, come } = await ask.look(wish);
+      this.#problems.replaceChildren(problemsPart(problems));
+      const lines = [...gone.map((line) => `− ${line}`), ...come.map((line) => `+ ${line}`)];
+      this.#lines.replaceChildren(
+        lines.length === 0 ? el('p', {}, 'Nothing.') : el('pre', { class: 'lines', tabindex: '0' }, lines.join('\n')),
+      );
+      if (this.state.isChanged()) this.#said.textContent = `Not saved yet. ${counted(problems.length)}`;
+    } catch (error) {
+      this.#say(error);
+    }
+  }
+
+  async save(): Promise<void> {
+    if (!this.state.isChanged()) return;
+    try {
+      const saved = await ask.save(this.state.wish());
+      if (saved.is === 'changed') return this.#tellBoth(saved.theirs, saved.yours);
+      this.state.saved(saved.entry);
+      this.#conflict.replaceChildren();
+      this.#problems.replaceChildren(problemsPart(saved.entry.problems));
+      this.#lines.replaceChildren(el('p', {}, 'Nothing.'));
+      this.#tell();
+      this.#said.textContent = `Saved. ${counted(saved.entry.problems.length)}`;
+    } catch (error) {
+      this.#say(error);
+    }
+  }
+
+  /** Another window, or an editor, has changed the entry meanwhile. */
+  #tellBoth(theirs: string, yours: string): void {
+    const { kind, opened } = this.state;
+    const onTop = button('Put mine on top of it', async () => {
+      const now = await ask.open(kind, opened.id);
+      const wish = { ...this.state.wish(), hash: now.hash };
+      const saved = await ask.save(wish);
+      if (saved.is === 'changed') return this.#tellBoth(saved.theirs, saved.yours);
+      location.reload();
+    });
+    const drop = button('Leave mine, and take it as it is now', () => {
+      this.state.facts = this.state.opened.facts ?? {};
+      this.state.body = this.state.opened.body;
+      location.reload();
+    });
+    this.#said.textContent = 'Not saved: somebody else has changed this entry.';
+    this.#conflict.replaceChildren(
+      el(
+        'section',
+        { class: 'cautions', role: 'alert', tabindex: '-1' },
+        el(
+          'p',
+          {},
+          el('b', {}, 'This entry was changed in another window, or in an editor, after you opened it.'),
+          ' Nothing of yours is written. Both are below.',
+        ),
+        el(
+          'div',
+          { class: 'both' },
+          el('div', {}, el('h3', {}, 'As it is now'), el('pre', { tabindex: '0' }, theirs)),
+          el('div', {}, el('h3', {}, 'What you would change'), el('pre', { tabindex: '0' }, yours)),
+        ),
+        el('div', { class: 'row' }, onTop, drop),
+      ),
+    );
+    this.#conflict.querySelector<HTMLElement>('section')?.focus();
+  }
+
+  #say(error: unknown): void {
+    this.#said.textContent = error instanceof Error ? error.message : String(error);
+  }
+}
+
+const isFlat = (field: Field) => field.is === 'one' || field.is === 'many';
+const counted = (count: number) =>
+  count === 0
+    ? 'The checks find nothing that disagrees.'
+    : count === 1
+      ? 'The checks say one thing.'
+      : `The checks say ${count} things.`;
+
+function titleOf({ facts, id }: Opened): string {
+  const title =
+    typeof facts === 'object' && !Array.isArray(facts) ? (facts as Record<string, unknown>)['title'] : undefined;
+  return typeof title === 'string' ? title : id;
+}
+
+function section(heading: string, words: string, ...parts: HTMLElement[]): HTMLElement {
+  return el(
+    'section',
+    { class: 'sec' },
+    el('div', { class: 'stub' }, el('h2', {}, heading), words === '' ? undefined : el('p', {}, words)),
+    el('div', { class: 'body' }, ...parts),
+  );
+}
+
+/** What references may be chosen from, for every field at once. */
+const offeredIds = (all: readonly Listed[]) =>
+  ENTRY_KINDS.map((kind) =>
+    el(
+      'datalist',
+      { id: `ids-${kind}` },
+      ...all.filter((one) => one.kind === kind).map(({ id, title }) => el('option', { value: id }, title)),
+    ),
+  );

@@ -1,0 +1,226 @@
+import { isListWritten, isMapWritten, type Written, type WrittenPath } from '#read/written-value.ts';
+import type { Field, GroupField, ManyField, OneField } from '../fields/field.ts';
+import { button, el, freshId } from './element.ts';
+import type { SheetState } from './sheet-state.ts';
+
+/** A field of the form, which puts what is typed into the sheet as it is typed. */
+export function fieldOf(state: SheetState, field: Field, path: WrittenPath): HTMLElement {
+  switch (field.is) {
+    case 'one':
+      return oneCell(state, field, path);
+    case 'many':
+      return redrawn((redraw) => manyCell(state, field, path, redraw));
+    case 'map':
+      return redrawn((redraw) => mapGroup(state, field, path, redraw));
+    case 'list':
+      return redrawn((redraw) => listGroup(state, field, path, redraw));
+    case 'free':
+      return redrawn((redraw) => freeGroup(state, field.label, path, redraw));
+  }
+}
+
+/** Draws a part again in its own place, and sets the focus on what is marked for it. */
+function redrawn(draw: (redraw: (focus?: string) => void) => HTMLElement): HTMLElement {
+  const holder = el('div', { class: 'whole' });
+  const redraw = (focus?: string) => {
+    holder.replaceChildren(draw(redraw));
+    if (focus !== undefined) holder.querySelector<HTMLElement>(focus)?.focus();
+  };
+  redraw();
+  return holder;
+}
+
+function oneCell(state: SheetState, field: OneField, path: WrittenPath): HTMLElement {
+  const id = freshId();
+  const input = entryInput(field, textAt(state.at(path)), (text) => state.put(path, text));
+  input.id = id;
+  input.dataset['path'] = path.join('.');
+  return el('div', { class: 'cell' }, el('label', { class: 'cap', for: id }, field.label), input);
+}
+
+const textAt = (value: Written | undefined) =>
+  typeof value === 'string' ? value : value === undefined ? '' : JSON.stringify(value);
+
+/** A choice, or a line with the entries that it may name; a new one may be typed too. */
+function entryInput(
+  { words, refers, example }: OneField | ManyField,
+  value: string,
+  put: (text: string) => void,
+): HTMLInputElement | HTMLSelectElement {
+  if (words !== undefined) {
+    const offered = value === '' || words.includes(value) ? words : [...words, value];
+    const options = offered.map((word) => el('option', { value: word, selected: word === value }, word));
+    const select = el('select', { class: 'entry' }, el('option', { value: '' }, 'not recorded'), ...options);
+    select.addEventListener('change', () => put(select.value));
+    return select;
+  }
+  const hint =
+    refers === undefined
+      ? example === undefined
+        ? 'not recorded'
+        : `such as ${example}`
+      : 'choose, or type a new one';
+  const input = el('input', { class: 'entry', value, placeholder: hint, autocomplete: 'off', spellcheck: 'false' });
+  if (refers !== undefined) input.setAttribute('list', `ids-${refers}`);
+  input.addEventListener('input', () => put(input.value));
+  return input;
+}
+
+function manyCell(state: SheetState, field: ManyField, path: WrittenPath, redraw: (focus?: string) => void) {
+  const value = state.at(path);
+  const items = isListWritten(value) ? value.map(textAt) : value === undefined || value === '' ? [] : [textAt(value)];
+  const put = (next: readonly string[]) => {
+    // One text that stood by itself stays so.
+    const [only = ''] = next;
+    state.put(path, next.length === 0 ? undefined : next.length === 1 && !isListWritten(state.at(path)) ? only : next);
+  };
+  const rows = items.map((item, index) => {
+    const input = entryInput(field, item, (text) => {
+      items[index] = text;
+      put(items);
+    });
+    input.setAttribute('aria-label', `${field.label}, ${index + 1}`);
+    input.dataset['path'] = `${path.join('.')}.${index}`;
+    const remove = button('Take away', () => {
+      put(items.filter((_, other) => other !== index).filter((text) => text !== ''));
+      redraw('button');
+    });
+    remove.setAttribute('aria-label', `Take away ${field.label} ${item}`);
+    return el('div', { class: 'row' }, input, remove);
+  });
+  const add = button(items.length === 0 ? 'Add' : 'Add another', () => {
+    state.put(path, [...items, '']);
+    redraw('.row:last-of-type .entry');
+  });
+  add.setAttribute('aria-label', `Add: ${field.label}`);
+  add.dataset['add'] = path.join('.');
+  return el(
+    'div',
+    { class: 'many', role: 'group', 'aria-label': field.label },
+    el('span', { class: 'cap' }, field.label),
+    ...rows,
+    add,
+  );
+}
+
+function mapGroup(state: SheetState, field: GroupField, path: WrittenPath, redraw: (focus?: string) => void) {
+  const value = state.at(path);
+  if (typeof value === 'string' && value !== '') return noneGroup(state, field, path, value, redraw);
+  return el(
+    'fieldset',
+    { class: 'group' },
+    el('legend', {}, field.label),
+    el('div', { class: 'cells' }, ...field.fields.map((inner) => fieldOf(state, inner, [...path, inner.key]))),
+  );
+}
+
+/** One text in place of facts: `none`, or the short form. */
+function noneGroup(
+  state: SheetState,
+  field: GroupField,
+  path: WrittenPath,
+  value: string,
+  redraw: (focus?: string) => void,
+) {
+  const open = button('Enter its facts', () => {
+    const inner = field.short === undefined || value === 'none' ? undefined : { [field.short]: value };
+    state.put(path, field.is === 'list' ? (inner === undefined ? undefined : [inner]) : inner);
+    redraw('.entry, button');
+  });
+  const words = value === 'none' ? 'Known to be none.' : value;
+  return el(
+    'fieldset',
+    { class: 'group' },
+    el('legend', {}, field.label),
+    el('div', { class: 'row' }, el('span', {}, words), open),
+  );
+}
+
+function listGroup(state: SheetState, field: GroupField, path: WrittenPath, redraw: (focus?: string) => void) {
+  const value = state.at(path);
+  if (typeof value === 'string' && value !== '') return noneGroup(state, field, path, value, redraw);
+  const items: readonly Written[] = isListWritten(value) ? value : value === undefined || value === '' ? [] : [value];
+  const rows = items.map((item, index) => {
+    // A single map in place of a list keeps its form.
+    const at = isListWritten(value) ? [...path, index] : path;
+    const inner = field.fields.map((one) => fieldOf(state, one, [...at, one.key]));
+    const remove = button(`Take away line ${index + 1}`, () => {
+      state.put(
+        path,
+        items.filter((_, other) => other !== index),
+      );
+      redraw('button');
+    });
+    // A text in place of a line's facts is what its short key would hold.
+    const short =
+      typeof item === 'string' && item !== ''
+        ? el(
+            'p',
+            {},
+            el('span', { class: 'as-written' }, item),
+            ' ',
+            button('Enter its facts', () => {
+              state.put(at, { [field.short ?? '']: item });
+              redraw('.entry');
+            }),
+          )
+        : undefined;
+    return el(
+      'fieldset',
+      { class: 'group' },
+      el('legend', {}, `${field.label}, line ${index + 1}`),
+      short ?? el('div', { class: 'cells' }, ...inner),
+      remove,
+    );
+  });
+  const add = button('Add a line', () => {
+    state.put(path, [...items, {}]);
+    redraw('fieldset fieldset:last-of-type .entry');
+  });
+  add.setAttribute('aria-label', `Add a line: ${field.label}`);
+  const none =
+    items.length === 0
+      ? button('Known to be none', () => {
+          state.put(path, 'none');
+          redraw('button');
+        })
+      : undefined;
+  none?.setAttribute('aria-label', `${field.label}: known to be none`);
+  return el(
+    'fieldset',
+    { class: 'group' },
+    el('legend', {}, field.label),
+    ...rows,
+    el('div', { class: 'row' }, add, none),
+  );
+}
+
+/** Keys of the owner's own, as texts; what is nested in them stays as it is. */
+function freeGroup(state: SheetState, label: string, path: WrittenPath, redraw: (focus?: string) => void) {
+  const value = state.at(path);
+  const pairs = isMapWritten(value) ? Object.entries(value) : [];
+  const whole = typeof value === 'string' ? oneCell(state, { is: 'one', key: '', label }, path) : undefined;
+  const rows = pairs.map(([key, inner]) =>
+    typeof inner === 'string'
+      ? oneCell(state, { is: 'one', key, label: key }, [...path, key])
+      : el(
+          'div',
+          { class: 'cell' },
+          el('span', { class: 'cap' }, key),
+          el('p', { class: 'as-written' }, JSON.stringify(inner)),
+        ),
+  );
+  const name = el('input', { class: 'entry', 'aria-label': `A new key: ${label}`, placeholder: 'a new key' });
+  const add = button('Add it', () => {
+    if (name.value.trim() === '' || typeof value === 'string') return;
+    state.put([...path, name.value.trim()], '…');
+    redraw('.cells .cell:last-of-type .entry');
+  });
+  return el(
+    'fieldset',
+    { class: 'group' },
+    el('legend', {}, label),
+    el('div', { class: 'cells' }, whole, ...rows),
+    el('div', { class: 'row' }, el('div', {}, name), add),
+  );
+}
