@@ -112,45 +112,83 @@ function nameOf(column: number, lastReels: number, hasCuts: boolean, known: bool
   return column === 0 ? 'Earliest known' : column === 1 ? 'Copied from it' : `${column} copies on`;
 }
 
-interface Placed {
-  readonly id: NodeId;
-  readonly parentIds: readonly NodeId[];
+/** A lineage without its names: which column each box stands in, and which boxes are linked, by their places in the
+ * sorted list. Side 1 and side 2 of a set nearly always have the same. */
+interface Shape {
+  readonly columns: readonly number[];
+  /** Of each box, its parents; ascending. */
+  readonly parents: readonly (readonly number[])[];
+}
+
+interface PlacedShape {
+  /** Middle of each box. */
+  readonly middles: readonly number[];
+  /** By `parent child`: heights at which the link crosses the columns between them. */
+  readonly crossings: ReadonlyMap<string, readonly number[]>;
+  readonly height: number;
 }
 
 function place(edges: readonly Edge[], column: ReadonlyMap<NodeId, number>) {
-  const graph = graphStratify()(
-    [...column.keys()].map(
-      (id): Placed => ({
-        id,
-        parentIds: [...new Set(edges.filter((edge) => edge.to === id).map((edge) => edge.from))],
-      }),
+  const nodes = [...column.keys()];
+  const index = new Map(nodes.map((node, at) => [node, at]));
+  const parents = nodes.map((): Set<number> => new Set());
+  for (const { from, to } of edges) parents[index.get(to) ?? 0]?.add(index.get(from) ?? 0);
+  const shape = { columns: [...column.values()], parents: parents.map((own) => [...own].sort((a, b) => a - b)) };
+  const { middles, crossings, height } = placeOnce(shape);
+  return {
+    at: new Map(
+      nodes.map((node, at) => [
+        node,
+        { column: shape.columns[at] ?? 0, y: Math.round((middles[at] ?? 0) - (BOX.height + BOX.gapY) / 2) },
+      ]),
     ),
-  );
-  const count = Math.max(0, ...column.values()) + 1;
-  const layering: Layering<Placed, unknown> = (drawn) => {
-    for (const node of drawn.nodes()) node.y = column.get(node.data.id) ?? 0;
+    crossings: new Map(
+      edges.map((edge) => [edge, crossings.get(`${index.get(edge.from)} ${index.get(edge.to)}`) ?? []]),
+    ),
+    height,
+  };
+}
+
+/** Shapes that came before. Only small ones are kept: large ones don't come twice. */
+const PLACED = new Map<string, PlacedShape>();
+const SMALL = 40;
+const MOST_KEPT = 2000;
+
+function placeOnce(shape: Shape): PlacedShape {
+  if (shape.columns.length > SMALL) return placeShape(shape);
+  const key = `${shape.columns.join()}/${shape.parents.map((own) => own.join()).join(';')}`;
+  const before = PLACED.get(key);
+  if (before !== undefined) return before;
+  const placed = placeShape(shape);
+  if (PLACED.size < MOST_KEPT) PLACED.set(key, placed);
+  return placed;
+}
+
+interface Box {
+  readonly id: string;
+  readonly parentIds: readonly string[];
+}
+
+function placeShape({ columns, parents }: Shape): PlacedShape {
+  const graph = graphStratify()(parents.map((own, at): Box => ({ id: String(at), parentIds: own.map(String) })));
+  const count = Math.max(0, ...columns) + 1;
+  const layering: Layering<Box, unknown> = (drawn) => {
+    for (const node of drawn.nodes()) node.y = columns[Number(node.data.id)] ?? 0;
     return count - 1;
   };
-  const small = column.size <= MANY;
+  const small = columns.length <= MANY;
   const lay = sugiyama()
     .nodeSize([BOX.height + BOX.gapY, BOX.width + BOX.gapX])
     .layering(layering)
     .decross(small ? decrossTwoLayer() : decrossTwoLayer().order(twolayerAgg()))
     .coord(small ? coordSimplex() : coordGreedy());
   const { width } = lay(graph);
-  const at = new Map(
-    [...graph.nodes()].map((node) => {
-      const id = node.data.id;
-      return [id, { column: column.get(id) ?? 0, y: Math.round(node.x - (BOX.height + BOX.gapY) / 2) }] as const;
-    }),
-  );
-  const between = new Map<string, readonly number[]>();
-  for (const link of graph.links()) {
-    between.set(
-      `${link.source.data.id} ${link.target.data.id}`,
-      link.points.slice(1, -1).map(([height]) => Math.round(height - BOX.gapY / 2)),
-    );
+  const middles: number[] = [];
+  for (const node of graph.nodes()) middles[Number(node.data.id)] = node.x;
+  const crossings = new Map<string, readonly number[]>();
+  for (const { source, target, points } of graph.links()) {
+    const heights = points.slice(1, -1).map(([height]) => Math.round(height - BOX.gapY / 2));
+    crossings.set(`${source.data.id} ${target.data.id}`, heights);
   }
-  const crossings = new Map(edges.map((edge) => [edge, between.get(`${edge.from} ${edge.to}`) ?? []]));
-  return { at, crossings, height: Math.round(width) - BOX.gapY };
+  return { middles, crossings, height: Math.round(width) - BOX.gapY };
 }

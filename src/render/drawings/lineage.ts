@@ -48,7 +48,7 @@ function drawBox(node: LineageNode, { x, y }: Corner, own: boolean): Markup {
   return node.link === undefined || own ? html`<g>${inner}</g>` : html`<a href="${node.link}">${inner}</a>`;
 }
 
-export function boxClass(node: LineageNode, own: boolean): string {
+function boxClass(node: LineageNode, own: boolean): string {
   const here = node.status === 'held' ? ' held' : '';
   const lost =
     node.status === 'missing' || node.status === 'unknown' || node.status === 'gone' || node.status === 'destroyed'

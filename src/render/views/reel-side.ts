@@ -4,7 +4,7 @@ import type { Stretch, Tick } from '../drawings/strip.ts';
 import { clock, spoken } from '../words/duration.ts';
 
 /** A line of the contents table: where a title starts, when that can be said. */
-export interface ContentsRow {
+interface ContentsRow {
   readonly number: number;
   readonly title: string;
   readonly side: string | undefined;

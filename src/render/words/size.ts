@@ -1,4 +1,4 @@
-import { asFeet, asInches, asMetres, type Measure, type Micrometres, type Millimetres } from '#model/units.ts';
+import { asInches, type Measure, type Micrometres, type Millimetres } from '#model/units.ts';
 import type { UnitSystem } from '#model/words.ts';
 import { decimal, fraction } from './number.ts';
 
@@ -21,8 +21,3 @@ export function nominal(mm: Millimetres): string {
 }
 
 export const thickness = (um: Micrometres): string => `${decimal(um, 1)} µm`;
-
-/** A length of tape: `888 m`, `2915 ft`. */
-export function tapeLength(mm: Millimetres, units: UnitSystem): string {
-  return units === 'imperial' ? `${decimal(asFeet(mm), 0)} ft` : `${decimal(asMetres(mm), 0)} m`;
-}

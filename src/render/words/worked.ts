@@ -31,10 +31,12 @@ export function workedValue(worked: Worked, units: UnitSystem): string {
   return inUnit(worked.value, worked.unit, units);
 }
 
-/** The band that the inputs' errors leave, `887.3 to 889.9 m`; undefined when every input is exact. */
+/** The band that the inputs' errors leave, `887.3 to 889.9 m`; undefined when every input is exact,
+ * or the band too narrow to be told. */
 export function workedBand(worked: Worked, units: UnitSystem): string | undefined {
   if (worked.low === undefined || worked.high === undefined) return undefined;
-  return `${inUnit(worked.low, worked.unit, units)} to ${inUnit(worked.high, worked.unit, units)}`;
+  const [low, high] = [inUnit(worked.low, worked.unit, units), inUnit(worked.high, worked.unit, units)];
+  return low === high ? undefined : `${low} to ${high}`;
 }
 
 function inUnit(value: number, unit: string, units: UnitSystem): string {
@@ -42,7 +44,9 @@ function inUnit(value: number, unit: string, units: UnitSystem): string {
   if (unit === 'm')
     return units === 'imperial' ? `${decimal(value / METRES_IN_A_FOOT, 0)} ft` : `${decimal(value, 1)} m`;
   if (unit === 'mm')
-    return units === 'imperial' ? `${decimal(value / MM_IN_AN_INCH, 2)} in` : `${decimal(value, 1)} mm`;
+    return units === 'imperial'
+      ? `${decimal(value / MM_IN_AN_INCH, 2)} in`
+      : `${decimal(value, Math.abs(value) < 1 ? 3 : 1)} mm`;
   if (unit === '°C' && units === 'imperial') return `${decimal((value * 9) / 5 + 32, 0)} °F`;
   return `${decimal(value, Math.abs(value) < 10 ? 2 : Math.abs(value) < 100 ? 1 : 0)} ${unit}`;
 }
