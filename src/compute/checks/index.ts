@@ -89,7 +89,7 @@ export const CHECKS: readonly Check[] = [
   cutBeforeTape,
   cycle,
   editionBeforeCut,
-  generationDiffers,
+  ...generationDiffers,
   logLacksCopy,
   logMatch,
   sideDiffers,

@@ -40,6 +40,9 @@ export const LINEAGE_FACTS = {
     });
     return parents.length === 0 ? undefined : parents;
   },
+  /** Whether any parent of it is known; never missing. */
+  isKnownCopy: (reel: Reel, context: CheckContext): boolean =>
+    (context.lineage.byReel.get(reel.id)?.parents ?? []).some((id) => context.reels.has(id)),
   /** Lines of its log that fit a reel nobody linked; missing when there are none. */
   matchedLines: (reel: Reel, context: CheckContext): readonly MatchedLine[] | undefined => {
     const found = (context.proposals.get(reel.id) ?? []).flatMap((proposal) => {

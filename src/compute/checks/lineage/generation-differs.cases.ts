@@ -66,4 +66,24 @@ export const cases = casesOf(generationDiffers, [
     given: { 'reels/copy': 'kind: copy master\ngeneration: "5"' },
     then: 'silent',
   },
+  {
+    when: 'a tape copied from none is called a second generation',
+    given: { 'reels/first': 'copied-from: none\ngeneration: "2"' },
+    then: 'fires',
+    says: '1',
+  },
+  {
+    when: 'a copy is called a first tape, whatever its parent is',
+    given: {
+      'reels/parent': 'kind: production master',
+      'reels/copy': 'kind: copy master\ncopied-from: [parent]\ngeneration: "1"',
+    },
+    then: 'fires',
+    says: '2 or more',
+  },
+  {
+    when: 'a first tape is called one',
+    given: { 'reels/first': 'copied-from: none\ngeneration: "1"' },
+    then: 'silent',
+  },
 ]);

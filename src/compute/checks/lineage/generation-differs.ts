@@ -3,28 +3,44 @@ import type { Reel } from '#model/reel.ts';
 import type { Kind } from '#model/words.ts';
 import { between, crossCheck, type Doubt, type KnownFacts } from '../check.ts';
 
-type Given = KnownFacts<'reel', 'reel' | 'lineage' | 'knownParents'>;
+type Stated = KnownFacts<'reel', 'reel' | 'lineage' | 'isKnownCopy'>;
+type Copied = KnownFacts<'reel', 'reel' | 'knownParents'>;
 
 /** Kinds that come after an original: nothing copied from one of them is an original master. */
 const LATER: readonly Kind[] = ['copy master', 'cutting master', 'safety copy', 'running master'];
 
-/** A stated generation against the counted one, or a kind that its parents rule out. A count with an unknown link in it
- * is held against nobody. */
-export const generationDiffers = crossCheck({
+/** A stated generation against the counted one. A count with an unknown link in it is held against nobody, but that a
+ * copy isn't a first tape. */
+const statedDiffers = crossCheck({
   code: 'lineage/generation-differs',
   title: 'The generation isn’t what the copies count to',
   severity: 'warning',
   scope: 'reel',
-  reads: ['reel', 'lineage', 'knownParents'],
-  judge: (given) => [...stated(given), ...kind(given)],
+  reads: ['reel', 'lineage', 'isKnownCopy'],
+  judge: (given) => stated(given),
 });
 
-function stated({ reel, lineage }: Given): readonly Doubt[] {
+/** A kind that its parents rule out. */
+const kindRuledOut = crossCheck({
+  code: 'lineage/generation-differs',
+  title: 'The kind isn’t one that is copied from its parent',
+  severity: 'warning',
+  scope: 'reel',
+  reads: ['reel', 'knownParents'],
+  judge: (given) => kind(given),
+});
+
+export const generationDiffers = [statedDiffers, kindRuledOut] as const;
+
+function stated({ reel, lineage, isKnownCopy }: Stated): readonly Doubt[] {
   const { generation } = reel;
   const { shortest, longest, unknownLinks } = lineage.generation;
-  if (generation === undefined || shortest === null || longest === null || unknownLinks > 0) return [];
-  if (shortest <= generation.value && generation.value <= longest) return [];
-  const counted = shortest === longest ? String(shortest) : `${shortest} to ${longest}`;
+  if (generation === undefined) return [];
+  const isCounted = shortest !== null && longest !== null && unknownLinks === 0;
+  const isCopy = isKnownCopy && LATER.includes(valueOf(reel.kind) ?? 'session tape');
+  if (isCounted ? shortest <= generation.value && generation.value <= longest : !isCopy || generation.value > 1)
+    return [];
+  const counted = isCounted ? (shortest === longest ? String(shortest) : `${shortest} to ${longest}`) : '2 or more';
   return [
     {
       place: generation.place,
@@ -37,7 +53,7 @@ function stated({ reel, lineage }: Given): readonly Doubt[] {
   ];
 }
 
-function kind({ reel, knownParents }: Given): readonly Doubt[] {
+function kind({ reel, knownParents }: Copied): readonly Doubt[] {
   const own = reel.kind;
   if (own?.is !== 'known' || (own.value !== 'original master' && own.value !== 'session tape')) return [];
   return knownParents
