@@ -1,5 +1,6 @@
 import type { MillimetresPerSecond } from '#model/units.ts';
-import { likeliestText, parseReading, type ReadPart } from '../identifiers/reading-pattern.ts';
+import { parseReading } from '../identifiers/reading-pattern.ts';
+import { countingTexts } from '../identifiers/words-read.ts';
 import { nominalSpeed, STANDARD_SPEEDS, sameSpeed } from './speeds.ts';
 
 const FRACTIONS: Readonly<Record<string, string>> = { '½': '.5', '¼': '.25', '¾': '.75', '⅞': '.875' };
@@ -11,18 +12,8 @@ const AS_DECIMAL: Readonly<Record<string, string>> = { '1/2': '.5', '1/4': '.25'
 export function speedIsRead(read: string, speedMmPerS: MillimetresPerSecond): boolean {
   const pattern = parseReading(read);
   if (!pattern.ok || pattern.parts.some((part) => part.is === 'character' && part.doubt !== 'none')) return true;
-  const speeds = tickedTexts(pattern.parts).flatMap(speedsIn);
+  const speeds = countingTexts(pattern.parts).flatMap(speedsIn);
   return speeds.length === 0 || speeds.some((one) => sameSpeed(one, speedMmPerS));
-}
-
-/** The texts after ticked boxes, each up to the next box or line; the whole text when there is no box. */
-function tickedTexts(parts: readonly ReadPart[]): readonly string[] {
-  if (!parts.some((part) => part.is === 'box')) return [likeliestText(parts)];
-  return parts.flatMap((part, at) => {
-    if (part.is !== 'box' || !part.ticked) return [];
-    const end = parts.findIndex((next, index) => index > at && next.is !== 'character');
-    return [likeliestText(parts.slice(at + 1, end < 0 ? undefined : end))];
-  });
 }
 
 function speedsIn(text: string): readonly MillimetresPerSecond[] {

@@ -1,15 +1,13 @@
-import type { Known } from '#model/fact.ts';
+import type { Fact } from '#model/fact.ts';
 import type { Reading } from '#model/reel.ts';
 import { listInWords } from '../../figure/in-words.ts';
-import { readingAllows } from '../../identifiers/reading-allows.ts';
-import { orderOf } from '../../identifiers/sides.ts';
-import { speedIsRead } from '../../tape/reading-of-speed.ts';
-import { timeIsRead } from '../../tape/reading-of-time.ts';
+import { isAsRead, mayBeBoth } from '../as-read.ts';
 import { crossCheck, type Doubt } from '../check.ts';
 import { factRead, type ReadFact, readingsByFact } from '../read-facts.ts';
 
-/** A fact that isn't what its own reading says. Numbers, times, speeds and sides are compared, letter by letter or figure
- * by figure; of several readings one that agrees and is as sure is enough. */
+/** A fact that isn't what its own reading says. What has one meaning on every label is compared: numbers letter by
+ * letter, times, dates, speeds and sides by figure, kinds, tracks, curves and noise reduction by the trade's words; of
+ * several readings one that agrees and is as sure is enough. */
 export const factDiffersFromReading = crossCheck({
   code: 'number/fact-differs-from-reading',
   title: 'A fact isn’t what its reading says',
@@ -24,14 +22,18 @@ export const factDiffersFromReading = crossCheck({
       const surestAgreeing = Math.max(-1, ...ofKey.filter((reading) => !differing.includes(reading)).map(sureness));
       const surer = differing.filter((reading) => sureness(reading) > surestAgreeing);
       const [first, ...more] = surer;
-      return first === undefined ? [] : [doubtAbout(key, valuesOf(fact), first, more)];
+      if (first === undefined) return [];
+      const doubt = doubtAbout(key, valuesOf(fact), first, more);
+      return [
+        surer.every((reading) => mayBeBoth(fact, reading.written.value)) ? { ...doubt, severity: 'note' } : doubt,
+      ];
     }),
 });
 
 /** A reading of which nobody said how sure it is counts as likely. */
 const sureness = ({ sure }: Reading): number => ['guess', 'likely', 'certain'].indexOf(sure?.value ?? 'likely');
 
-function doubtAbout(key: string, values: readonly Known<unknown>[], first: Reading, more: readonly Reading[]): Doubt {
+function doubtAbout(key: string, values: readonly Fact<unknown>[], first: Reading, more: readonly Reading[]): Doubt {
   const written = listInWords(values.map((value) => value.written));
   const [value] = values;
   return {
@@ -48,26 +50,4 @@ function doubtAbout(key: string, values: readonly Known<unknown>[], first: Readi
   };
 }
 
-const valuesOf = (fact: ReadFact): readonly Known<unknown>[] => ('values' in fact ? fact.values : [fact.value]);
-
-function isAsRead(fact: ReadFact, read: string): boolean {
-  switch (fact.is) {
-    case 'number':
-      return fact.values.some((number) => readingAllows(read, number.value));
-    case 'duration':
-      return timeIsRead(read, fact.value.value);
-    case 'speed':
-      return speedIsRead(read, fact.value.value);
-    case 'side':
-      return sideIsRead(
-        read,
-        fact.values.map((side) => side.value),
-      );
-  }
-}
-
-/** A side stands on a label by itself, as a figure or a letter; a text without one allows any. */
-function sideIsRead(read: string, sides: readonly string[]): boolean {
-  const named = read.split(/[^\p{L}\p{N}]+/u).flatMap((word) => orderOf(word) ?? []);
-  return named.length === 0 || sides.some((side) => named.includes(orderOf(side) ?? 0));
-}
+const valuesOf = (fact: ReadFact): readonly Fact<unknown>[] => ('values' in fact ? fact.values : [fact.value]);

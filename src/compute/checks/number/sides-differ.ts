@@ -45,7 +45,7 @@ function choicesOf(bySide: readonly (readonly NumberedSide[])[]): readonly (read
 }
 
 function viewOf(
-  { reel, side, number }: NumberedSide,
+  { reel, number }: NumberedSide,
   index: number,
   sides: readonly NumberedSide[],
   proposal: PairProposal | undefined,
