@@ -6,6 +6,7 @@ import type { SharedOptions } from './arguments.ts';
 import { type Io, UsageError } from './io.ts';
 import { type Loaded, loadCatalogue } from './load.ts';
 import { many } from './problem-list.ts';
+import { ownShares } from './share-dossier.ts';
 
 export interface BuildOptions extends Pick<SharedOptions, 'collection' | 'today'> {
   /** Absolute. */
@@ -25,6 +26,7 @@ export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> 
     await publishSite(catalogue, {
       ...options,
       cache,
+      shares: ownShares(catalogue),
       ...(progress === undefined ? {} : { progress }),
       waiting: (sentence) => io.err(`${sentence}\n`),
     });

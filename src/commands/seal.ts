@@ -1,10 +1,8 @@
-import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { OwnShare } from '#model/dossier.ts';
 import { valueOf } from '#model/fact.ts';
 import { writeWhole } from '#publish/atomic.ts';
-import { catalogueJson } from '#publish/catalogue-json.ts';
 import { makeDossierPage } from '#publish/dossier.ts';
 import { frontPage } from '#publish/front-page.ts';
 import { Damaged, freshKey, fromText, type Opener, seal as sealed, unseal, WrongWords } from '#publish/sealed.ts';
@@ -14,7 +12,7 @@ import { type Loaded, loadCatalogue } from './load.ts';
 import { wordsToOpen, wordsToSeal } from './passphrase.ts';
 import { sealSite } from './seal-site.ts';
 import { planText } from './seal-text.ts';
-import { shareDossier } from './share-dossier.ts';
+import { fingerprintOf, shareDossier } from './share-dossier.ts';
 
 const OPTIONS = {
   out: { type: 'string' },
@@ -68,10 +66,6 @@ function ownShare({ catalogue }: Loaded, id: string): OwnShare {
   const ids = catalogue.entries.shares.map((one) => one.id);
   throw new UsageError(`There is no share "${id}" that can be used. There are: ${ids.join(', ') || 'none'}.`);
 }
-
-/** The state of a catalogue in twelve figures: the same entries on the same day give the same. */
-export const fingerprintOf = (catalogue: Loaded['catalogue']): string =>
-  createHash('sha256').update(catalogueJson(catalogue)).digest('hex').slice(0, 12);
 
 /** Why a share isn't sealed: its owner has to look at it first. */
 function whyNot({ plan }: OwnShare): string | undefined {

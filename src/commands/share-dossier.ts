@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { buildCatalogue } from '#catalogue';
 import { keepWhatHolds } from '#compute/sharing/keep-what-holds.ts';
 import { leftOutWords, planOf } from '#compute/sharing/plan.ts';
@@ -8,6 +9,7 @@ import type { Catalogue } from '#model/catalogue.ts';
 import type { OwnShare } from '#model/dossier.ts';
 import { valueOf } from '#model/fact.ts';
 import type { Share } from '#model/share.ts';
+import { catalogueJson } from '#publish/catalogue-json.ts';
 
 /** The dossier of a share: the collection is reduced to what the share allows, and everything that the program says is
  * computed again from that.
@@ -40,4 +42,16 @@ export function shareDossier(whole: Catalogue, share: Share, fingerprint: string
       ),
     },
   };
+}
+
+/** The state of a catalogue in twelve figures: the same entries on the same day give the same. */
+export const fingerprintOf = (catalogue: Catalogue): string =>
+  createHash('sha256').update(catalogueJson(catalogue)).digest('hex').slice(0, 12);
+
+/** What each share would show, for its owner's pages. */
+export function ownShares(catalogue: Catalogue): ReadonlyMap<string, OwnShare> {
+  const { shares } = catalogue.entries;
+  if (shares.length === 0) return new Map();
+  const fingerprint = fingerprintOf(catalogue);
+  return new Map(shares.map((share) => [share.id, shareDossier(catalogue, share, fingerprint)]));
 }

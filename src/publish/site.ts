@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { careOf } from '#compute/care/care.ts';
 import { makeNumberIndex } from '#compute/identifiers/number-index.ts';
 import type { Catalogue } from '#model/catalogue.ts';
+import type { OwnShare } from '#model/dossier.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
 import { photographPath } from '#model/photograph-path.ts';
 import type { Region } from '#model/region.ts';
@@ -23,6 +24,8 @@ export interface SiteOptions extends ReplaceOptions {
   readonly cache: string;
   /** `/` or `/sub/`, with both slashes. */
   readonly base: string;
+  /** What each share would show, by its id; without it the site has no pages of shares. */
+  readonly shares?: ReadonlyMap<string, OwnShare>;
   /** Called as long work goes on, with what is being done: `photographs 3 of 90`. */
   readonly progress?: (doing: string) => void;
 }
@@ -42,7 +45,14 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
       progress('pages');
       const entryLines = await problemLines(catalogue.problems, options.collection);
       await buildPages(
-        { catalogue, photographs: published.photographs, base, entryLines, care: careOf(catalogue) },
+        {
+          catalogue,
+          photographs: published.photographs,
+          base,
+          entryLines,
+          care: careOf(catalogue),
+          ...(options.shares === undefined ? {} : { shares: options.shares }),
+        },
         into,
       );
       progress('text index');

@@ -10,6 +10,7 @@ export const PARTS = [
   { part: 'places', words: 'Places', path: 'places/' },
   { part: 'plan', words: 'Plan', path: 'plan/' },
   { part: 'people', words: 'People', path: 'people/' },
+  { part: 'shares', words: 'Shares', path: 'shares/' },
   { part: 'to-mend', words: 'To mend', path: 'to-mend/' },
 ] as const;
 

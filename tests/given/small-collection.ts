@@ -13,17 +13,21 @@ export type Given = Readonly<Record<string, string>>;
 
 const isFile = (name: string) => /\.[a-z]+$/.test(name);
 
+/** The entries of a collection given as texts, as the files that they stand in. */
+export const entryFiles = (given: Given): readonly { readonly path: string; readonly text: string }[] =>
+  Object.keys(given)
+    .sort()
+    .filter((name) => !isFile(name))
+    .map((name) => ({ path: pathOf(name, given), text: entryText(name, given[name] ?? '') }));
+
 /** The catalogue of a small collection, read, validated and computed as the commands do it. */
 export async function catalogueOf(given: Given, today = '2026-04-01'): Promise<Catalogue> {
   const names = Object.keys(given).sort();
-  const entryFiles = names
-    .filter((name) => !isFile(name))
-    .map((name) => ({ path: pathOf(name, given), text: entryText(name, given[name] ?? '') }));
   const images = names.filter((name) => isFile(name) && !name.endsWith('.csv'));
   const photographs = new Map(
     images.map((path) => [path, { path, opens: true as const, widthPx: 4000, heightPx: 3000 }]),
   );
-  const read = splitFiles(entryFiles, images);
+  const read = splitFiles(entryFiles(given), images);
   const validated = validateAll(read, photographs);
   const climate = new Map<string, ClimateSummary>();
   for (const place of validated.entries.places) {

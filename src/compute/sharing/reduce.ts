@@ -10,6 +10,7 @@ import { Copier } from './copier.ts';
 import { NeutralNames, reelsOf } from './neutral-names.ts';
 import { outsideReels, reduceOutside } from './outside.ts';
 import { reduceReel } from './reel.ts';
+import { keyOf } from './reel-lists.ts';
 import { type Allows, scopeOf } from './scope.ts';
 
 /** What a share's dossier is computed from. */
@@ -42,10 +43,10 @@ export function reduceEntries(
   const names = new NeutralNames();
   const shown = reelsOf(share, entries);
   for (const reel of shown) names.of('reel', reel.id);
-  const common = entries.collection.private.map((key) => key.value);
+  const common = entries.collection.private.map((key) => keyOf(key.value));
   const privateOf = (entry: { readonly private: readonly { readonly value: string }[] }) => [
     ...common,
-    ...entry.private.map((key) => key.value),
+    ...entry.private.map((key) => keyOf(key.value)),
   ];
   const scopes = new Map(shown.map((reel) => [reel.id, scopeFor(share, privateOf(reel))] as const));
   const everywhere = scopeFor(share, common);

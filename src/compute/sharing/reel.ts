@@ -92,7 +92,7 @@ export function reduceReel(
 /** Photographs under neutral names. One on which a reading marks a fact that the owner made private stays out: the
  * fact can be read from it. */
 function reducePhotos(reel: Reel, copy: Copier) {
-  const own = new Set(reel.private.map((key) => key.value));
+  const own = new Set(reel.private.map((key) => lists.keyOf(key.value)));
   const telling = new Set(
     itemsOf(reel.readings)
       .filter(

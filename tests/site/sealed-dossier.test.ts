@@ -1,0 +1,349 @@
+import { createHash } from 'node:crypto';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import sharp from 'sharp';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { AUDIENCES } from '#model/words.ts';
+import { Damaged, fromText, unseal, WrongWords } from '#publish/sealed.ts';
+import { seal } from '../../src/commands/seal.ts';
+import { MAY_BE_TOLD, TOLD_EVERYTHING, wordsToldIn } from '../given/told-everything.ts';
+import { writeCollection } from '../given/written-collection.ts';
+import { openBrowser } from './browser.ts';
+import { axeFindings } from './harness.ts';
+
+const WORDS = 'tavok limen rudas pobet';
+const HOSTILE = `<img src=x onerror="window.ran=1"><script>window.ran=1</script> <style>body{display:none}</style> [link](javascript:window.ran=1) <svg onload="window.ran=1"> \u202Ertl`;
+let folder: string;
+let browser: Browser;
+const troubles: string[] = [];
+
+/** Seals a share of the test's collection, and gives the file's text and what the command said. */
+async function sealed(
+  id: string,
+  more: readonly string[] = [],
+): Promise<{ file: string; text: string; out: string; err: string; exit: number }> {
+  const file = join(folder, `${id}-${more.join('').replace(/\W/g, '')}.html`);
+  let [out, err] = ['', ''];
+  const io = {
+    out: (text: string) => {
+      out += text;
+    },
+    err: (text: string) => {
+      err += text;
+    },
+    cwd: folder,
+    now: new Date('2026-04-01T12:00:00'),
+    env: { SEAL_PASSPHRASE: WORDS },
+    terminal: false,
+  };
+  const exit = await seal(
+    [
+      id,
+      '--collection',
+      join(folder, 'collection'),
+      '--cache',
+      join(folder, 'cache'),
+      '--today',
+      '2026-04-01',
+      '--out',
+      file,
+      ...more,
+    ],
+    io,
+  );
+  const text = exit === 0 && !more.includes('--dry-run') ? await readFile(file, 'utf8') : '';
+  return { file, text, out, err, exit };
+}
+
+const payloadOf = (text: string) => /-----BEGIN AGE[\s\S]+?-----END AGE ENCRYPTED FILE-----/.exec(text)?.[0] ?? '';
+const opened = async (text: string) =>
+  new TextDecoder().decode(await unseal(fromText(payloadOf(text)), { words: WORDS }));
+
+async function pageOf(url: string, options: object = {}): Promise<Page> {
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 900 },
+    offline: url.startsWith('file:'),
+    ...options,
+  });
+  const page = await context.newPage();
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) troubles.push(message.text());
+  });
+  page.on('pageerror', (error) => troubles.push(String(error)));
+  page.on('request', (request) => {
+    if (!/^(file:|data:|http:\/\/127\.0\.0\.1)/.test(request.url())) troubles.push(`asks for ${request.url()}`);
+  });
+  await page.goto(url);
+  return page;
+}
+
+async function type(page: Page, words: string): Promise<void> {
+  await page.fill('#words', words);
+  await page.click('#lock button');
+}
+const stateOf = (page: Page, state: string) => page.waitForSelector(`[data-state=${state}]`, { state: 'visible' });
+
+/** A photograph with a word in each kind of what a camera writes into it. */
+const toldPicture = (at: number) =>
+  sharp({ create: { width: 1800, height: 1200, channels: 3, background: at === 0 ? '#a08060' : '#60a080' } })
+    .jpeg()
+    .withExif({ IFD0: { ImageDescription: 'QQ-EXIF', Artist: 'QQ-EXIF' } })
+    .withXmp(
+      '<x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#"><rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"><dc:title>QQ-XMP</dc:title></rdf:Description></rdf:RDF></x:xmpmeta>',
+    )
+    .toBuffer();
+
+const files: Record<string, { file: string; text: string; page: string }> = {};
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'sealed-test-'));
+  const pictures = await Promise.all([toldPicture(0), toldPicture(1)]);
+  for (const picture of pictures) for (const word of ['QQ-EXIF', 'QQ-XMP']) expect(picture.includes(word)).toBe(true);
+  await writeCollection(
+    join(folder, 'collection'),
+    {
+      ...TOLD_EVERYTHING,
+      'reels/hostile': `title: ${JSON.stringify(`Hostile ${HOSTILE}`)}\nset: ${JSON.stringify(HOSTILE)}\nrights: ${JSON.stringify(HOSTILE)}\nclient: ${JSON.stringify(`X ${HOSTILE}`)}\ncontents: [{ title: ${JSON.stringify(HOSTILE)} }]\nalso: { ${JSON.stringify(HOSTILE)}: ${JSON.stringify(HOSTILE)} }\n---\n${HOSTILE}`,
+      'shares/hostile': `title: ${JSON.stringify(HOSTILE)}\nto: ${JSON.stringify(HOSTILE)}\nfront: ${JSON.stringify(HOSTILE)}\nfor: valuer\nreels: [hostile]\nshows-private: [body, also]\nuntil: "2026-12"`,
+      'shares/linked': 'title: Linked\nfor: engineer\nreels: [qq04-shown]\nopened-by: link\nuntil: "2020"',
+      'shares/by-link': 'title: By link\nfor: engineer\nreels: [qq04-shown]\nopened-by: link',
+      'shares/short': 'title: Short\nfor: friend\nreels: [qq04-shown]\nuntil: "2026-04-01"',
+    },
+    async (at) => pictures[at] ?? new Uint8Array(),
+  );
+  browser = await openBrowser();
+  for (const id of [...AUDIENCES.map((audience) => `qr13-${audience}`), 'hostile', 'short']) {
+    const { file, text, err } = await sealed(id);
+    if (text === '') throw new Error(err);
+    files[id] = { file, text, page: await opened(text) };
+  }
+}, 600_000);
+
+afterAll(async () => {
+  await browser?.close();
+  await rm(folder, { recursive: true, force: true });
+  expect(troubles).toEqual([]);
+});
+
+const fileOf = (id: string) => {
+  const found = files[id];
+  if (found === undefined) throw new Error(`${id} wasn’t sealed`);
+  return found;
+};
+
+describe('what is inside', () => {
+  test.each(AUDIENCES)('holds for the %s no word that it may not', (audience) => {
+    const allowed = new Set(MAY_BE_TOLD[audience]);
+    const { page } = fileOf(`qr13-${audience}`);
+    const text = page.replace(/data:[a-z/0-9+-]+;base64,[A-Za-z0-9+/=]+/g, '');
+    expect(wordsToldIn(text).filter((word) => !allowed.has(word))).toEqual([]);
+    expect(wordsToldIn(text).length).toBeGreaterThan(8);
+    expect(text).not.toMatch(/qq04|qq25|qq28|qq37|qq39|\.jpg|index\.md|reels\//);
+  });
+
+  test.each(AUDIENCES)('has pictures for the %s with nothing in them but pixels', async (audience) => {
+    const { page } = fileOf(`qr13-${audience}`);
+    const pictures = [...page.matchAll(/data:image\/webp;base64,([A-Za-z0-9+/=]+)/g)].map((match) =>
+      Buffer.from(match[1] ?? '', 'base64'),
+    );
+    expect(pictures.length).toBeGreaterThan(2);
+    for (const picture of pictures) {
+      expect(picture.includes('QQ-')).toBe(false);
+      const { exif, xmp, iptc, icc } = await sharp(picture).metadata();
+      expect([exif, xmp, iptc, icc]).toEqual([undefined, undefined, undefined, undefined]);
+    }
+  });
+
+  test('leads nowhere outside itself, and has no style but its one block', () => {
+    for (const { page } of Object.values(files)) {
+      const bare = page.replace(/<style>[\s\S]*?<\/style>/, '');
+      expect(bare).not.toMatch(/\s(src|srcset|href)="(?!#|data:|https?:\/\/|mailto:)/);
+      expect(bare).not.toMatch(/<[a-z][^>]*\sstyle="/);
+      expect(bare).not.toContain('<script');
+      const ids = [...bare.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1]);
+      expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
+    }
+  });
+});
+
+describe('the closed file', () => {
+  test('says nothing of what is inside', () => {
+    for (const [id, { text }] of Object.entries(files)) {
+      const outside = text.replace(payloadOf(text), '');
+      expect(wordsToldIn(outside), id).toEqual([]);
+      expect(outside).not.toMatch(/Shown to one|valuer|insurer|engineer|researcher|copy master|qr13/);
+      expect(outside).toContain('<title>Sealed dossier</title>');
+    }
+  });
+
+  test('is found by sed as the recipe in it says, and by nothing else', () => {
+    const { text } = fileOf('short');
+    const lines = text.split('\n');
+    const begins = lines.filter((line) => line.includes('BEGIN AGE'));
+    const ends = lines.filter((line) => line.includes('END AGE'));
+    expect([begins, ends]).toEqual([['-----BEGIN AGE ENCRYPTED FILE-----'], ['-----END AGE ENCRYPTED FILE-----']]);
+  });
+
+  test('carries the checksum of what is sealed', () => {
+    const { text } = fileOf('short');
+    const sum = createHash('sha256')
+      .update(fromText(payloadOf(text)))
+      .digest('hex');
+    expect(text).toContain(`data-sha256="${sum}"`);
+  });
+});
+
+describe('in a browser, from file: and without a network', () => {
+  test('opens with the words, prints, and has no fault that axe finds', async () => {
+    const page = await pageOf(pathToFileURL(fileOf('qr13-valuer').file).href);
+    expect(await axeFindings(page)).toEqual([]);
+    await type(page, WORDS);
+    await page.waitForSelector('#who');
+    expect(await page.title()).toBe('Shown to one');
+    expect(await page.textContent('body')).toContain('QR14 reader');
+    expect(await axeFindings(page)).toEqual([]);
+    expect(
+      await page.evaluate(() => [...document.images].every((image) => image.complete && image.naturalWidth > 0)),
+    ).toBe(true);
+    await page.click('details.closer summary');
+    expect(await page.evaluate(() => document.querySelector<HTMLElement>('details.closer img')?.offsetWidth)).toBe(
+      1800,
+    );
+    await page.emulateMedia({ media: 'print' });
+    expect(
+      await page.evaluate(() => getComputedStyle(document.querySelector('.reelsheet') ?? document.body).breakBefore),
+    ).toBe('page');
+    await page.context().close();
+  });
+
+  test('stands on 360 px, closed and open', async () => {
+    const page = await pageOf(pathToFileURL(fileOf('qr13-valuer').file).href, {
+      viewport: { width: 360, height: 740 },
+    });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+    await type(page, WORDS);
+    await page.waitForSelector('#who');
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+    await page.context().close();
+  });
+
+  test('wrong words say so, and the right ones open afterwards', async () => {
+    const page = await pageOf(pathToFileURL(fileOf('short').file).href);
+    await type(page, 'not these words');
+    await stateOf(page, 'wrong');
+    expect(await page.textContent('body')).not.toContain('QQ05');
+    await page.context().close();
+  });
+
+  test.each([
+    [
+      'one bit is flipped',
+      (text: string) =>
+        text.replace(/(\n[A-Za-z0-9+/]{20})([A-Za-z])/g, (all, before: string, letter: string, at: number) =>
+          at > text.length / 2 && at < text.length / 2 + 90 ? before + (letter === 'A' ? 'B' : 'A') : all,
+        ),
+    ],
+    [
+      'it breaks off',
+      (text: string) =>
+        text.replace(payloadOf(text), `${payloadOf(text).slice(0, 4000)}\n-----END AGE ENCRYPTED FILE-----`),
+    ],
+    ['its end is missing', (text: string) => text.replace(payloadOf(text), payloadOf(text).slice(0, 4003))],
+  ])('when %s, it is said to be damaged before any words are asked', async (name, damage) => {
+    const { text } = fileOf('short');
+    const damaged = damage(text);
+    expect(damaged).not.toBe(text);
+    const file = join(folder, `${name.replaceAll(' ', '-')}.html`);
+    await writeFile(file, damaged);
+    const page = await pageOf(pathToFileURL(file).href);
+    await stateOf(page, 'damaged');
+    await type(page, WORDS);
+    expect(await page.$('#who')).toBeNull();
+    await page.context().close();
+  });
+
+  test('a file damaged on purpose, with a checksum to match, shows nothing either', async () => {
+    const bytes = fromText(payloadOf(fileOf('short').text)).slice();
+    bytes[bytes.length - 40] = (bytes[bytes.length - 40] ?? 0) ^ 1;
+    await expect(unseal(bytes, { words: WORDS })).rejects.toThrow(Damaged);
+  });
+
+  test('past its date it asks first', async () => {
+    const page = await pageOf(pathToFileURL(fileOf('short').file).href);
+    await page.clock.setFixedTime(new Date('2026-04-02T10:00:00'));
+    await type(page, WORDS);
+    await stateOf(page, 'past');
+    expect(await page.textContent('body')).not.toContain('QQ05');
+    await page.click('#show-anyway');
+    await page.waitForSelector('#who');
+    await page.context().close();
+  });
+
+  test('hostile text is shown as text, and nothing of it runs', async () => {
+    const page = await pageOf(pathToFileURL(fileOf('hostile').file).href);
+    expect(await page.textContent('.free')).toContain('<script>');
+    await type(page, WORDS);
+    await page.waitForSelector('#who');
+    expect(await page.textContent('body')).toContain('onerror="window.ran=1"');
+    expect(await page.evaluate(() => 'ran' in window)).toBe(false);
+    expect(await page.$$('[onerror], [onload], a[href^="javascript"], main script, main style')).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe('by a link', () => {
+  test('the key opens it and is gone from the address', async () => {
+    const { file, out } = await sealed('by-link', ['--base', 'https://tapes.example/private/']);
+    expect(out).toMatch(/^https:\/\/tapes\.example\/private\/by-link[\w-]*\.html#AGE-SECRET-KEY-1[0-9A-Z]+\n$/);
+    const key = out.split('#')[1]?.trim() ?? '';
+    const bytes = await readFile(file);
+    expect(bytes.includes(key)).toBe(false);
+    const asked: string[] = [];
+    const server = createServer((request, response) => {
+      asked.push(`${request.url} ${request.headers.referer ?? ''}`);
+      response.setHeader('content-type', 'text/html; charset=utf-8').end(bytes);
+    });
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/x.html`;
+    const page = await pageOf(`${address}#${key}`);
+    await page.waitForSelector('#who');
+    expect(page.url()).toBe(address);
+    expect(await page.content()).not.toContain(key);
+    expect(asked.join()).not.toContain('AGE-SECRET');
+    const other = await pageOf(`${address}#${key.slice(0, -6)}QQQQQQ`);
+    await stateOf(other, 'no-key');
+    server.close();
+    await page.context().close();
+    await other.context().close();
+  });
+
+  test('an .age file that the reader chooses opens in the page', async () => {
+    const armoured = join(folder, 'other.age');
+    await writeFile(armoured, payloadOf(fileOf('qr13-friend').text));
+    const page = await pageOf(pathToFileURL(fileOf('short').file).href);
+    await page.click('summary');
+    await page.setInputFiles('#file', armoured);
+    await type(page, WORDS);
+    await page.waitForSelector('#who');
+    expect(await page.textContent('body')).toContain('QR14 reader');
+    await page.context().close();
+  });
+});
+
+describe('the command', () => {
+  test('refuses a share that has ended, and still says what would go along', async () => {
+    expect(await sealed('linked')).toMatchObject({ exit: 1, text: '' });
+    const dry = await sealed('linked', ['--dry-run']);
+    expect(dry.exit).toBe(0);
+    expect(dry.out).toMatch(/Goes along[\s\S]+Stays out[\s\S]+valuations/);
+  });
+
+  test('opens what it sealed, and not with other words', async () => {
+    await expect(unseal(fromText(payloadOf(fileOf('short').text)), { words: 'others' })).rejects.toThrow(WrongWords);
+  });
+});
