@@ -10,7 +10,6 @@ import { FREE_WORDS, NAMEABLE, TABLE } from './table.ts';
 /** Words for what is private by default. */
 const PRIVATE_WORDS: Readonly<Record<string, string>> = {
   custody: 'who held it, and what was paid',
-  valuations: 'valuations',
   place: 'where it is kept',
   address: 'addresses',
   body: 'your own account of it',
