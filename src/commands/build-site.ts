@@ -1,7 +1,9 @@
 import { HeldElsewhere } from '#publish/build-lock.ts';
 import { diskTrouble } from '#publish/disk-trouble.ts';
 import { NotOurs } from '#publish/finished-folder.ts';
+import type { LivePages } from '#publish/live-pages.ts';
 import { publishSite } from '#publish/site.ts';
+import type { EntryMemory } from '#read/entry-memory.ts';
 import type { SharedOptions } from './arguments.ts';
 import { type Io, UsageError } from './io.ts';
 import { type Loaded, loadCatalogue } from './load.ts';
@@ -14,12 +16,15 @@ export interface BuildOptions extends Pick<SharedOptions, 'collection' | 'today'
   /** `/` or `/sub/`. */
   readonly base: string;
   readonly cache?: string | undefined;
+  /** Of a program that stays: what it read, and the pages that it can make one by one. */
+  readonly memory?: EntryMemory;
+  readonly live?: LivePages;
 }
 
 /** Loads a collection and writes its site, whole or not at all; says on the way what it does. */
 export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> {
   const started = performance.now();
-  const loaded = await loadCatalogue(options, io, options.cache);
+  const loaded = await loadCatalogue(options, io, options.cache, options.memory);
   const { catalogue, cache } = loaded;
   const progress = io.terminal ? (doing: string) => io.err(`\r\u001b[K${doing}`) : undefined;
   try {

@@ -3,6 +3,7 @@ import { buildCatalogue } from '#catalogue';
 import type { Catalogue } from '#model/catalogue.ts';
 import { measurePhotographs } from '#publish/photographs.ts';
 import { type CollectionFiles, NoCollection, readCollection } from '#read/collection.ts';
+import type { EntryMemory } from '#read/entry-memory.ts';
 import { type Validated, validateAll } from '#validate/entries.ts';
 import type { SharedOptions } from './arguments.ts';
 import { type Io, UsageError } from './io.ts';
@@ -18,13 +19,16 @@ export interface Loaded {
 const CACHE = join(import.meta.dirname, '..', '..', '.cache');
 
 /** Reads a collection, measures its photographs, reads its logs, and builds the catalogue of it.
+ *
+ * @param memory  what was read the last time, so that only what changed is parsed.
  * Throws UsageError when there is no such folder. */
 export async function loadCatalogue(
   { collection, today }: Pick<SharedOptions, 'collection' | 'today'>,
   io: Pick<Io, 'err' | 'terminal'>,
   cache: string = CACHE,
+  memory?: EntryMemory,
 ): Promise<Loaded> {
-  const files = filesOf(collection);
+  const files = filesOf(collection, memory);
   const photographs = await measurePhotographs(
     files.images.map((path) => ({ path, file: join(collection, path) })),
     { cache, progress: progressOf('photographs opened', io) },
@@ -45,9 +49,9 @@ export async function loadCatalogue(
  * Throws UsageError when there is no such folder. */
 export const loadEntries = (collection: string): Validated => validateAll(filesOf(collection));
 
-function filesOf(collection: string): CollectionFiles {
+function filesOf(collection: string, memory?: EntryMemory): CollectionFiles {
   try {
-    return readCollection(collection);
+    return readCollection(collection, memory);
   } catch (error) {
     if (error instanceof NoCollection) throw new UsageError(`${error.message} --collection names it.`);
     throw error;

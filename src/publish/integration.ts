@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import type { AstroInlineConfig } from 'astro';
 import { handOver, type Site } from '#render/site.ts';
 import { isCode } from './atomic.ts';
+import type { LivePages } from './live-pages.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 /** The owner's pages, and those of a sealed dossier. */
@@ -15,8 +16,14 @@ const WORKROOMS = join(ROOT, '.cache', 'building');
  * the builder bundles them with a copy of their own of every module.
  *
  * @param into  may hold other parts of the site already; they stay.
+ * @param live  keeps the bundled pages, to make single ones after the build.
  * @throws {Error} a program fault, when a page can't be built. */
-export async function buildPages(site: Site, into: string, which: keyof typeof PAGES = 'site'): Promise<void> {
+export async function buildPages(
+  site: Site,
+  into: string,
+  which: keyof typeof PAGES = 'site',
+  live?: LivePages,
+): Promise<void> {
   // Before the builder is loaded: it would otherwise ask to send how it is used to its makers.
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
   const { build } = await import('astro');
@@ -26,7 +33,7 @@ export async function buildPages(site: Site, into: string, which: keyof typeof P
   if (!workroom.startsWith(process.cwd())) process.chdir(ROOT);
   handOver(site);
   try {
-    await build(settings(site.base, workroom, PAGES[which]));
+    await build({ ...settings(site.base, workroom, PAGES[which]), integrations: live ? [live.integration()] : [] });
     for (const name of await readdir(join(workroom, 'pages'))) {
       await move(join(workroom, 'pages', name), join(into, name));
     }

@@ -18,6 +18,18 @@ export interface ServeOptions {
   readonly base?: string;
   /** Tell open pages when the site changed. */
   readonly live?: boolean;
+  /** What is newer than the site's files. */
+  readonly fresh?: Fresh;
+}
+
+/** What a site has become since its files were written. Addresses are from the site's root, decoded. */
+export interface Fresh {
+  /** Whether an address is one that a page could have, which is then made anew. */
+  isPage(address: string): boolean;
+  /** The page, or undefined where there is none any more. */
+  page(address: string): Promise<string | undefined>;
+  /** Looked into before the site's own files. */
+  folders(): readonly string[];
 }
 
 export interface Serving {
@@ -98,14 +110,43 @@ async function answer(request: IncomingMessage, response: ServerResponse, option
   }
   const base = options.base ?? '/';
   if (`${address}/` === base) return move(response, base);
-  const asked: Asked = address.startsWith(base)
-    ? await siteFile(options.root, `/${address.slice(base.length)}`)
-    : { is: 'nothing' };
+  const inside = address.startsWith(base) ? `/${address.slice(base.length)}` : undefined;
+  const fresh = inside === undefined ? undefined : await freshPage(inside, options);
+  if (fresh?.html !== undefined) return sendPage(request, response, fresh.html);
+  const asked = inside === undefined || fresh !== undefined ? NOTHING : await newestFile(inside, options);
   if (asked.is === 'file') return await send(request, response, asked, 200, options.live === true);
   if (asked.is === 'moved') return move(response, base.slice(0, -1) + asked.to);
   const page = await siteFile(options.root, '/404.html');
   if (page.is === 'file') return await send(request, response, page, 404, options.live === true);
   say(response, 404, 'There is no such page here.');
+}
+
+const NOTHING: Asked = { is: 'nothing' };
+
+/** Undefined where the address isn't that of a page that may have changed. */
+async function freshPage(inside: string, { fresh }: ServeOptions): Promise<{ html: string | undefined } | undefined> {
+  let address: string;
+  try {
+    address = decodeURIComponent(inside);
+  } catch {
+    return undefined;
+  }
+  return fresh?.isPage(address) === true ? { html: await fresh.page(address) } : undefined;
+}
+
+async function newestFile(inside: string, { root, fresh }: ServeOptions): Promise<Asked> {
+  for (const folder of fresh?.folders() ?? []) {
+    const asked = await siteFile(folder, inside);
+    if (asked.is === 'file') return asked;
+  }
+  return await siteFile(root, inside);
+}
+
+function sendPage(request: IncomingMessage, response: ServerResponse, html: string): void {
+  const body = Buffer.from(withLiveScript(html));
+  const own = { ...headers('text/html; charset=utf-8'), 'Cache-Control': 'no-store', 'Content-Length': body.length };
+  response.writeHead(200, own);
+  response.end(request.method === 'HEAD' ? undefined : body);
 }
 
 /** A page of another site that resolves its own name to this machine still sends that name: it is refused, as is

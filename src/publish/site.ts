@@ -7,9 +7,12 @@ import type { OwnShare } from '#model/dossier.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
 import { photographPath } from '#model/photograph-path.ts';
 import type { Region } from '#model/region.ts';
+import { calculationForms } from '#reckoner/forms.ts';
+import type { Site } from '#render/site.ts';
 import { catalogueJson } from './catalogue-json.ts';
 import { type ReplaceOptions, replaceWhole } from './finished-folder.ts';
 import { buildPages } from './integration.ts';
+import type { LivePages } from './live-pages.ts';
 import { type PhotographWanted, type PublishedPhotographs, publishPhotographs } from './photographs.ts';
 import { problemLines } from './problem-lines.ts';
 import { writeSearch } from './search.ts';
@@ -24,6 +27,8 @@ export interface SiteOptions extends ReplaceOptions {
   readonly cache: string;
   /** `/` or `/sub/`, with both slashes. */
   readonly base: string;
+  /** Keeps the bundled pages, to make single ones after the build. */
+  readonly live?: LivePages;
   /** What each share would show, by its id; without it the site has no pages of shares. */
   readonly shares?: ReadonlyMap<string, OwnShare>;
   /** Called as long work goes on, with what is being done: `photographs 3 of 90`. */
@@ -34,7 +39,7 @@ export interface SiteOptions extends ReplaceOptions {
  *
  * @throws {NotOurs} when something else stands at `out`. */
 export async function publishSite(catalogue: Catalogue, options: SiteOptions): Promise<PublishedPhotographs> {
-  const { out, cache, base, progress = () => undefined } = options;
+  const { out, cache, progress = () => undefined } = options;
   return await replaceWhole(
     out,
     async (into) => {
@@ -43,26 +48,44 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
         progress: (done, of) => progress(`photographs ${done} of ${of}`),
       });
       progress('pages');
-      const entryLines = await problemLines(catalogue.problems, options.collection);
-      await buildPages(
-        {
-          catalogue,
-          photographs: published.photographs,
-          base,
-          entryLines,
-          care: careOf(catalogue),
-          ...(options.shares === undefined ? {} : { shares: options.shares }),
-        },
-        into,
-      );
+      await buildPages(await siteOf(catalogue, published.photographs, options), into, 'site', options.live);
       progress('text index');
-      await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
-      await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
-      await writeFile(join(into, 'numbers.json'), JSON.stringify(makeNumberIndex(catalogue.numbers())));
+      await writeIndexes(catalogue, into);
       return published;
     },
     options,
   );
+}
+
+/** What the owner's pages are made from. */
+export async function siteOf(
+  catalogue: Catalogue,
+  photographs: Site['photographs'],
+  { base, collection, shares }: Pick<SiteOptions, 'base' | 'collection' | 'shares'>,
+): Promise<Site> {
+  const calculations = await calculationForms(catalogue.today);
+  const entryLines = await problemLines(catalogue.problems, collection);
+  let care: Site['care'];
+  return {
+    catalogue,
+    photographs,
+    base,
+    entryLines,
+    // Few pages ask: one that is served by itself doesn't wait for it.
+    get care() {
+      care ??= careOf(catalogue);
+      return care;
+    },
+    calculations,
+    ...(shares === undefined ? {} : { shares }),
+  };
+}
+
+/** What is looked up in a site beside its pages: text index, `catalogue.json` and number index. */
+export async function writeIndexes(catalogue: Catalogue, into: string): Promise<void> {
+  await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
+  await writeFile(join(into, 'numbers.json'), JSON.stringify(makeNumberIndex(catalogue.numbers())));
+  await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
 }
 
 /** Every photograph that an entry names and that opens, with the regions that readings mark on it; by path. */

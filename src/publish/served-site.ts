@@ -1,0 +1,67 @@
+import { mkdir, mkdtemp, rm, stat } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Catalogue } from '#model/catalogue.ts';
+import type { PublishedPhotograph } from '#model/published-photograph.ts';
+import { LivePages } from './live-pages.ts';
+import { publishPhotographs } from './photographs.ts';
+import type { Fresh } from './serve.ts';
+import { type SiteOptions, siteOf, wantedPhotographs, writeIndexes } from './site.ts';
+
+/** A site that is being served while its collection changes: pages are made anew as they are asked for, photographs and
+ * indexes are written to a folder of its own, which goes when the program ends. The finished site isn't touched. */
+export class ServedSite implements Fresh {
+  readonly pages = new LivePages();
+  #folder: Promise<string> | undefined;
+  #indexes: string | undefined;
+  #photographs: { readonly key: string; readonly published: ReadonlyMap<string, PublishedPhotograph> } | undefined;
+  #pictures: string | undefined;
+  #count = 0;
+
+  isPage = (address: string) => this.pages.isPage(address);
+  page = (address: string) => this.pages.page(address);
+  folders = () => [this.#indexes, this.#pictures].filter((folder) => folder !== undefined);
+
+  /** From now on pages are made from this catalogue. */
+  async show(
+    catalogue: Catalogue,
+    options: Pick<SiteOptions, 'base' | 'collection' | 'cache' | 'shares'>,
+  ): Promise<void> {
+    const wanted = wantedPhotographs(catalogue, options.collection);
+    const states = await Promise.all(
+      wanted.map(async ({ file }) => {
+        const about = await stat(file).catch(() => undefined);
+        return [about?.size, about?.mtimeMs, about?.ctimeMs, about?.ino];
+      }),
+    );
+    const key = JSON.stringify([wanted, states]);
+    if (this.#photographs?.key !== key) {
+      const into = await this.#newFolder('pictures');
+      const { photographs } = await publishPhotographs(wanted, into, options);
+      this.#photographs = { key, published: photographs };
+      this.#pictures = into;
+    }
+    this.pages.show(await siteOf(catalogue, this.#photographs.published, options));
+  }
+
+  /** Text and number search know of this catalogue when it is done. */
+  async index(catalogue: Catalogue): Promise<void> {
+    const into = await this.#newFolder('indexes');
+    await writeIndexes(catalogue, into);
+    const before = this.#indexes;
+    this.#indexes = into;
+    if (before !== undefined) await rm(before, { recursive: true, force: true });
+  }
+
+  async close(): Promise<void> {
+    if (this.#folder !== undefined) await rm(await this.#folder, { recursive: true, force: true });
+  }
+
+  async #newFolder(name: string): Promise<string> {
+    this.#folder ??= mkdtemp(join(tmpdir(), 'tailout-served-'));
+    this.#count += 1;
+    const folder = join(await this.#folder, `${name}-${this.#count}`);
+    await mkdir(folder);
+    return folder;
+  }
+}
