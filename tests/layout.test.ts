@@ -34,6 +34,7 @@ const ALLOWED: Record<string, { layers: readonly string[]; packages: readonly (s
     layers: ['render', 'compute', 'reckoner'],
     packages: ['sharp', 'pagefind', 'age-encryption', /^astro/, 'esbuild', /^node:/],
   },
+  desk: { layers: ['read', 'validate', 'compute', 'publish'], packages: ['esbuild', /^node:/] },
 };
 
 /** Packages with one door each. */

@@ -13,7 +13,7 @@ async function show(): Promise<void> {
   const kind = ENTRY_KINDS.find((one) => one === kindWord);
   try {
     const all = await ask.entries();
-    view = kind === undefined || !isId(id) ? undefined : new EntryView(await ask.open(kind, id), all);
+    view = kind === undefined || !isId(id) ? undefined : new EntryView(await ask.open(kind, id), all, show);
     sheet.replaceChildren(head(), view?.element ?? listView(all));
   } catch (error) {
     const sentence = error instanceof Error ? error.message : String(error);

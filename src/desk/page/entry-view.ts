@@ -23,9 +23,13 @@ export class EntryView {
   readonly #conflict = el('div', {});
   readonly #save: HTMLButtonElement;
   readonly #undo: HTMLButtonElement;
+  #asked = 0;
+  readonly #again: () => void;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(opened: Opened, all: readonly Listed[]) {
+  /** @param again  Opens the entry anew, as it is on disk. */
+  constructor(opened: Opened, all: readonly Listed[], again: () => void) {
+    this.#again = again;
     this.state = new SheetState(opened, all);
     this.#save = button('Save', () => this.save(), false);
     this.#undo = button('Undo', () => this.undo());
@@ -138,9 +142,11 @@ export class EntryView {
   }
 
   async #look(): Promise<void> {
-    const wish = this.state.wish();
+    const asked = ++this.#asked;
     try {
-      const { problems, gone, come } = await ask.look(wish);
+      const { problems, gone, come } = await ask.look(this.state.wish());
+      // An answer to what was typed before is overtaken.
+      if (asked !== this.#asked) return;
       this.#problems.replaceChildren(problemsPart(problems));
       const lines = [...gone.map((line) => `− ${line}`), ...come.map((line) => `+ ${line}`)];
       this.#lines.replaceChildren(
@@ -176,12 +182,10 @@ export class EntryView {
       const wish = { ...this.state.wish(), hash: now.hash };
       const saved = await ask.save(wish);
       if (saved.is === 'changed') return this.#tellBoth(saved.theirs, saved.yours);
-      location.reload();
+      this.#again();
     });
     const drop = button('Leave mine, and take it as it is now', () => {
-      this.state.facts = this.state.opened.facts ?? {};
-      this.state.body = this.state.opened.body;
-      location.reload();
+      this.#again();
     });
     this.#said.textContent = 'Not saved: somebody else has changed this entry.';
     this.#conflict.replaceChildren(

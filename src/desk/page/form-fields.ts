@@ -1,6 +1,7 @@
 import { isListWritten, isMapWritten, type Written, type WrittenPath } from '#read/written-value.ts';
-import type { Field, GroupField, ManyField, OneField } from '../fields/field.ts';
-import { button, el, freshId } from './element.ts';
+import type { Field, GroupField, ManyField } from '../fields/field.ts';
+import { button, el } from './element.ts';
+import { entryInput, oneCell, textAt } from './one-cell.ts';
 import type { SheetState } from './sheet-state.ts';
 
 /** A field of the form, which puts what is typed into the sheet as it is typed. */
@@ -28,42 +29,6 @@ function redrawn(draw: (redraw: (focus?: string) => void) => HTMLElement): HTMLE
   };
   redraw();
   return holder;
-}
-
-function oneCell(state: SheetState, field: OneField, path: WrittenPath): HTMLElement {
-  const id = freshId();
-  const input = entryInput(field, textAt(state.at(path)), (text) => state.put(path, text));
-  input.id = id;
-  input.dataset['path'] = path.join('.');
-  return el('div', { class: 'cell' }, el('label', { class: 'cap', for: id }, field.label), input);
-}
-
-const textAt = (value: Written | undefined) =>
-  typeof value === 'string' ? value : value === undefined ? '' : JSON.stringify(value);
-
-/** A choice, or a line with the entries that it may name; a new one may be typed too. */
-function entryInput(
-  { words, refers, example }: OneField | ManyField,
-  value: string,
-  put: (text: string) => void,
-): HTMLInputElement | HTMLSelectElement {
-  if (words !== undefined) {
-    const offered = value === '' || words.includes(value) ? words : [...words, value];
-    const options = offered.map((word) => el('option', { value: word, selected: word === value }, word));
-    const select = el('select', { class: 'entry' }, el('option', { value: '' }, 'not recorded'), ...options);
-    select.addEventListener('change', () => put(select.value));
-    return select;
-  }
-  const hint =
-    refers === undefined
-      ? example === undefined
-        ? 'not recorded'
-        : `such as ${example}`
-      : 'choose, or type a new one';
-  const input = el('input', { class: 'entry', value, placeholder: hint, autocomplete: 'off', spellcheck: 'false' });
-  if (refers !== undefined) input.setAttribute('list', `ids-${refers}`);
-  input.addEventListener('input', () => put(input.value));
-  return input;
 }
 
 function manyCell(state: SheetState, field: ManyField, path: WrittenPath, redraw: (focus?: string) => void) {

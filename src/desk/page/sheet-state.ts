@@ -11,7 +11,7 @@ interface Moment {
 
 /** What is typed and not yet saved, and the way back. */
 export class SheetState {
-  readonly all: readonly Listed[];
+  all: readonly Listed[];
   opened: Opened;
   facts: Written;
   body: string;

@@ -1,0 +1,251 @@
+import { readFile, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { type GivenDesk, givenDesk, SIDE_1, twoPhotographs } from '../desk/given-desk.ts';
+import { openBrowser } from './browser.ts';
+import { axeFindings } from './harness.ts';
+
+let browser: Browser;
+let desk: GivenDesk;
+let troubles: string[];
+
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+beforeEach(async () => {
+  desk = await givenDesk();
+  troubles = [];
+});
+afterEach(async () => {
+  await Promise.all(browser.contexts().map((context) => context.close()));
+  await desk.serving.close();
+  await rm(desk.folder, { recursive: true });
+  expect(troubles, 'what went wrong in the page').toEqual([]);
+});
+
+async function sit(at = '', options: BrowserContextOptions = {}): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  const page = await context.newPage();
+  const own = new URL('/', desk.serving.address).href;
+  page.on('pageerror', (error) => troubles.push(String(error)));
+  page.on('console', (message) => {
+    // A browser reports a 409 itself; the page tells it in its own words.
+    if (message.type() === 'error' && !/409/.test(message.text())) troubles.push(message.text());
+  });
+  page.on('request', (request) => {
+    if (!request.url().startsWith(own)) troubles.push(`asks for ${request.url()}`);
+  });
+  await page.goto(desk.serving.address);
+  await page.waitForSelector('h1');
+  if (at !== '') await visit(page, at);
+  return page;
+}
+
+async function visit(page: Page, at: string): Promise<void> {
+  await page.goto(new URL(`/#/${at}`, desk.serving.address).href);
+  await page.waitForSelector('.bar-desk');
+}
+
+const said = (page: Page, text: string | RegExp) =>
+  page.locator('.bar-desk [role=status]').filter({ hasText: text }).waitFor();
+const field = (page: Page, path: string) => page.locator(`[data-path="${path}"]`);
+
+/** The lines of the new text that the old one doesn't have, and the other way round. */
+function changedLines(before: string, after: string) {
+  const old = before.split('\n');
+  const now = after.split('\n');
+  return { gone: old.filter((line) => !now.includes(line)), come: now.filter((line) => !old.includes(line)) };
+}
+
+test('the secret leaves the address bar', async () => {
+  const page = await sit();
+  expect(page.url()).toBe(new URL('/', desk.serving.address).href);
+});
+
+test('two photographs become a reel, whose label is read with the mouse and with keys', async () => {
+  const page = await sit();
+  const photographs = await twoPhotographs(desk.folder);
+  await page.getByLabel(/A new reel from photographs/).setInputFiles(photographs);
+  expect(await page.getByLabel('Title').first().inputValue()).toBe('White box');
+  expect(await page.getByLabel('Id, for other').first().inputValue()).toBe('white-box');
+  await page.getByRole('button', { name: 'Make the reel with 2 photographs' }).click();
+  await page.locator('.stage img').nth(1).waitFor();
+  const [first = ''] = photographs;
+  expect(await readFile(join(desk.root, 'reels/white-box/white-box.jpg'))).toEqual(await readFile(first));
+
+  // With the mouse, a tenth of the way in, and as wide as a third.
+  const stage = page.locator('.stage img').first();
+  await expect.poll(async () => (await stage.boundingBox())?.height ?? 0).toBeGreaterThan(50);
+  await stage.scrollIntoViewIfNeeded();
+  const box = await stage.boundingBox();
+  if (box === null) throw new Error('the photograph isn’t shown');
+  await page.mouse.move(box.x + box.width * 0.1, box.y + box.height * 0.2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width * 0.43, box.y + box.height * 0.35, { steps: 4 });
+  await page.mouse.up();
+  const written = page.getByLabel('What it says, letter by letter');
+  // Typing goes on where the region was drawn.
+  await page.keyboard.type('HLX 22');
+  await page.getByRole('button', { name: /one of these/ }).click();
+  await page.keyboard.type('7-A');
+  expect(await written.inputValue()).toBe('HLX 22{1|7}7-A');
+  await page.getByText('The seventh character is 1 or 7.').waitFor();
+
+  await written.fill('HLX 2207-A');
+  await page.getByLabel('Which fact it is').selectOption('numbers.matrix');
+  await page.getByLabel('How sure').selectOption('likely');
+  await page.getByRole('button', { name: 'Fill in numbers.matrix: HLX 2207-A' }).click();
+  await page.getByText('numbers.matrix says the same.').waitFor();
+  expect(await field(page, 'numbers.matrix.0').inputValue()).toBe('HLX 2207-A');
+
+  // With keys alone: a region, two steps right, one lower, three wider.
+  await page.getByRole('button', { name: /New region by keys on img/ }).press('Enter');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowDown');
+  for (let step = 0; step < 3; step++) await page.keyboard.press('Shift+ArrowRight');
+
+  await page.keyboard.press('Control+s');
+  await said(page, 'Saved.');
+  const text = await desk.textOf('reels/white-box/index.md');
+  expect(text).toContain('region: "xywh=percent:32,41,43,10"');
+  const drawn = /photo: white-box\.jpg, region: "xywh=percent:([\d.,]+)"/.exec(text)?.[1]?.split(',').map(Number) ?? [];
+  // A mouse points at whole pixels, of which the photograph has under 500 across.
+  for (const [at, percent] of [10, 20, 33, 15].entries())
+    expect(Math.abs((drawn[at] ?? 0) - percent)).toBeLessThan(0.3);
+  expect(text).toContain('numbers:\n  matrix: [HLX 2207-A]\n');
+});
+
+test('the checks answer as one types, with the reading that would agree, and nothing is written until asked', async () => {
+  const page = await sit('reels/low-water-2');
+  await field(page, 'numbers.matrix.0').fill('HLX 2201-B');
+  const slip = page.locator('[data-code="number/sides-differ"]');
+  await slip.waitFor();
+  expect(await slip.textContent()).toContain('HLX 2207-B');
+  expect(await page.locator('pre.lines').textContent()).toContain('+ numbers: { matrix: [HLX 2201-B] }');
+  expect(await desk.textOf('reels/low-water-2.md')).toContain('HLX 2207-B');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await slip.waitFor({ state: 'detached' });
+  expect(await field(page, 'numbers.matrix.0').inputValue()).toBe('HLX 2207-B');
+});
+
+test('one change at the desk is one changed line', async () => {
+  const page = await sit('reels/low-water-1');
+  await field(page, 'length').fill('19:02');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await said(page, 'Saved.');
+  expect(changedLines(SIDE_1, await desk.textOf('reels/low-water-1.md'))).toEqual({
+    gone: ['length: "18:52"   # as stated'],
+    come: ['length: "19:02"   # as stated'],
+  });
+  expect(await desk.textOf('.before/reels/low-water-1.md')).toBe(SIDE_1);
+});
+
+test('a value that can’t be read is told beside its field’s name, and can be saved all the same', async () => {
+  const page = await sit('reels/low-water-1');
+  await field(page, 'pack.outside-diameter').fill('250');
+  const slip = page.locator('[data-code="entry/bad-value"]');
+  await slip.waitFor();
+  expect(await slip.textContent()).toContain('pack.outside-diameter');
+});
+
+test('a list grows by a line, and is known to be none', async () => {
+  const page = await sit('reels/low-water-1');
+  await page.getByRole('button', { name: 'Add a line: Contents' }).click();
+  await page.keyboard.type('Marram, the long one');
+  await page.getByRole('button', { name: 'Splices: known to be none' }).click();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await said(page, 'Saved.');
+  expect(changedLines(SIDE_1, await desk.textOf('reels/low-water-1.md'))).toEqual({
+    gone: [],
+    come: ['contents:', '  - { title: "Marram, the long one" }', 'splices: none'],
+  });
+});
+
+describe('two windows', () => {
+  test('the later one is told, is shown both, and can put its own on top', async () => {
+    const first = await sit('reels/low-water-1');
+    const second = await sit('reels/low-water-1');
+    await field(first, 'set').fill('first');
+    await field(second, 'client').fill('a friend of mine');
+    await first.getByRole('button', { name: 'Save' }).click();
+    await said(first, 'Saved.');
+    await second.getByRole('button', { name: 'Save' }).click();
+    const alert = second.getByRole('alert');
+    await alert.waitFor();
+    const words = await alert.textContent();
+    expect(words).toContain('set: first');
+    expect(words).toContain('a friend of mine');
+    expect(await desk.textOf('reels/low-water-1.md')).not.toContain('a friend');
+    await second.getByRole('button', { name: 'Put mine on top of it' }).click();
+    await alert.waitFor({ state: 'detached' });
+    const text = await desk.textOf('reels/low-water-1.md');
+    expect(text).toContain('set: first');
+    expect(text).toContain('client: a friend of mine');
+  });
+  test('an editor that changed the file meanwhile counts as the first', async () => {
+    const page = await sit('reels/low-water-1');
+    await writeFile(join(desk.root, 'reels/low-water-1.md'), SIDE_1.replace('held', 'lent'));
+    await field(page, 'set').fill('mine');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('alert').waitFor();
+    expect(await desk.textOf('reels/low-water-1.md')).toBe(SIDE_1.replace('held', 'lent'));
+  });
+});
+
+test('with the keyboard alone an entry is found, changed and saved', async () => {
+  const page = await sit();
+  const tabTo = async (wanted: string) => {
+    for (let presses = 0; presses < 80; presses++) {
+      await page.keyboard.press('Tab');
+      if (await page.evaluate(`document.activeElement?.matches(${JSON.stringify(wanted)})`)) return;
+    }
+    throw new Error(`Tab never came to ${wanted}`);
+  };
+  await tabTo('input[type=search]');
+  await page.keyboard.type('side 2');
+  await tabTo('.list-desk a');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('.bar-desk');
+  await tabTo('[data-path="length"]');
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type('20:00');
+  await page.keyboard.press('Control+s');
+  await said(page, 'Saved.');
+  expect(await desk.textOf('reels/low-water-2.md')).toContain('length: "20:00"   # as stated');
+});
+
+describe('on a phone, 360 px wide', () => {
+  const phone = { viewport: { width: 360, height: 740 }, hasTouch: true } as const;
+  test('nothing runs over the side', async () => {
+    const page = await sit('', phone);
+    const wide = () => page.evaluate('document.documentElement.scrollWidth');
+    expect(await wide()).toBe(360);
+    await visit(page, 'reels/low-water-1');
+    expect(await wide()).toBe(360);
+  });
+  test('a region too low for a finger is told', async () => {
+    const page = await sit('', phone);
+    await page.getByLabel(/A new reel from photographs/).setInputFiles(await twoPhotographs(desk.folder));
+    await page.getByRole('button', { name: /Make the reel/ }).click();
+    await page.locator('.stage img').first().waitFor();
+    await page.getByRole('button', { name: /New region by keys on white/ }).click();
+    for (let step = 0; step < 7; step++) await page.keyboard.press('Shift+ArrowUp');
+    await page.getByText('Region 1 is lower than a finger can hit on a phone').waitFor();
+  });
+});
+
+test.each(['light', 'dark'] as const)('axe finds nothing, %s', async (colorScheme) => {
+  const page = await sit('', { colorScheme });
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByLabel(/A new reel from photographs/).setInputFiles(await twoPhotographs(desk.folder));
+  await page.getByRole('button', { name: /Make the reel/ }).click();
+  await page.locator('.stage img').first().waitFor();
+  await page.getByRole('button', { name: /New region by keys on white/ }).click();
+  await page.getByRole('button', { name: 'Add a line: Contents' }).click();
+  await field(page, 'length').fill('19.44');
+  await page.locator('.slip').first().waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+});
