@@ -52,8 +52,8 @@ export class LivePages {
     handOver(site);
   }
 
-  /** A page as HTML; undefined where there is no page, or nothing was shown yet.
-   * @param address  from the site's root, decoded, such as `/reels/low-water/`. */
+  /** A page as HTML, or another text that is made with the pages; undefined where there is no page, or nothing was shown yet.
+   * @param address  from the site's root, decoded, such as `/reels/low-water/` or `/calendar.ics`. */
   async page(address: string): Promise<string | undefined> {
     const known = this.#made.get(address);
     if (known !== undefined) return await known;
@@ -69,7 +69,8 @@ export class LivePages {
 
   #routeOf(address: string): RouteData | undefined {
     const path = address === '/' ? address : address.replace(/\/$/, '');
-    return address.endsWith('/') ? this.#routes.find((route) => route.pattern.test(path)) : undefined;
+    const type = address.endsWith('/') ? 'page' : 'endpoint';
+    return this.#routes.find((route) => route.type === type && route.pattern.test(path));
   }
 
   async #make(address: string): Promise<string | undefined> {

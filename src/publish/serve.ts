@@ -112,7 +112,7 @@ async function answer(request: IncomingMessage, response: ServerResponse, option
   if (`${address}/` === base) return move(response, base);
   const inside = address.startsWith(base) ? `/${address.slice(base.length)}` : undefined;
   const fresh = inside === undefined ? undefined : await freshPage(inside, options);
-  if (fresh?.html !== undefined) return sendPage(request, response, fresh.html);
+  if (fresh?.html !== undefined) return sendPage(request, response, fresh);
   const asked = inside === undefined || fresh !== undefined ? NOTHING : await newestFile(inside, options);
   if (asked.is === 'file') return await send(request, response, asked, 200, options.live === true);
   if (asked.is === 'moved') return move(response, base.slice(0, -1) + asked.to);
@@ -123,15 +123,20 @@ async function answer(request: IncomingMessage, response: ServerResponse, option
 
 const NOTHING: Asked = { is: 'nothing' };
 
+interface FreshPage {
+  readonly address: string;
+  readonly html: string | undefined;
+}
+
 /** Undefined where the address isn't that of a page that may have changed. */
-async function freshPage(inside: string, { fresh }: ServeOptions): Promise<{ html: string | undefined } | undefined> {
+async function freshPage(inside: string, { fresh }: ServeOptions): Promise<FreshPage | undefined> {
   let address: string;
   try {
     address = decodeURIComponent(inside);
   } catch {
     return undefined;
   }
-  return fresh?.isPage(address) === true ? { html: await fresh.page(address) } : undefined;
+  return fresh?.isPage(address) === true ? { address, html: await fresh.page(address) } : undefined;
 }
 
 async function newestFile(inside: string, { root, fresh }: ServeOptions): Promise<Asked> {
@@ -142,9 +147,14 @@ async function newestFile(inside: string, { root, fresh }: ServeOptions): Promis
   return await siteFile(root, inside);
 }
 
-function sendPage(request: IncomingMessage, response: ServerResponse, html: string): void {
-  const body = Buffer.from(withLiveScript(html));
-  const own = { ...headers('text/html; charset=utf-8'), 'Cache-Control': 'no-store', 'Content-Length': body.length };
+function sendPage(request: IncomingMessage, response: ServerResponse, { address, html = '' }: FreshPage): void {
+  const isPage = address.endsWith('/');
+  const body = Buffer.from(isPage ? withLiveScript(html) : html);
+  const own = {
+    ...headers(isPage ? 'text/html; charset=utf-8' : contentType(address)),
+    'Cache-Control': 'no-store',
+    'Content-Length': body.length,
+  };
   response.writeHead(200, own);
   response.end(request.method === 'HEAD' ? undefined : body);
 }

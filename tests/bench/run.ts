@@ -7,6 +7,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { benchCollection, growth } from './build.ts';
+import { benchEdit } from './edit.ts';
 import { benchFind } from './find.ts';
 import { benchImages } from './images.ts';
 import type { BenchRow } from './row.ts';
@@ -14,7 +15,7 @@ import { tableOf } from './table.ts';
 
 const { values } = parseArgs({
   options: {
-    works: { type: 'string', default: 'collection,images,find' },
+    works: { type: 'string', default: 'collection,edit,images,find' },
     sizes: { type: 'string', default: '1000,10000' },
     photographs: { type: 'string', default: '12' },
     numbers: { type: 'string', default: '10000' },
@@ -43,6 +44,8 @@ try {
       before = now;
     }
   }
+  // Seconds until the page of an edited entry is new, by how many reels there are.
+  if (works.includes('edit')) for (const size of sizes) add(await benchEdit(folder, size, size <= 1000 ? 0.3 : 1));
   if (works.includes('images')) add(await benchImages(join(folder, 'images'), Number(values.photographs)));
   if (works.includes('find')) add(await benchFind(join(folder, 'find'), Number(values.numbers)));
 } finally {

@@ -46,7 +46,7 @@ async function build(out: string, memory?: EntryMemory, live?: ServedSite['pages
 }
 
 const pagesOf = (out: string) =>
-  globSync('**/index.html', { cwd: out }).map((path) => `/${path.slice(0, -'index.html'.length)}`);
+  globSync(['**/index.html', '*.ics', 'plan.json'], { cwd: out }).map((path) => `/${path.replace(/index\.html$/, '')}`);
 
 test('after any edits every page that is served is the page of a build from nothing, byte for byte', async () => {
   const memory = new EntryMemory();
@@ -67,7 +67,7 @@ test('after any edits every page that is served is the page of a build from noth
       const own = await served.page(page);
       expect(served.isPage(page), page).toBe(true);
       // Only a difference is worth printing.
-      const wanted = await readFile(join(cold, page, 'index.html'), 'utf8');
+      const wanted = await readFile(join(cold, page.replace(/\/$/, '/index.html')), 'utf8');
       if (own !== wanted) expect(own, page).toBe(wanted);
     }
     for (const gone of before.filter((page) => !pages.includes(page))) {
