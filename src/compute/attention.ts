@@ -4,6 +4,10 @@ import { byText, type Diagnostic } from '#model/diagnostic.ts';
 /** Codes whose cost is the tape itself; they come before what only disagrees. */
 const RISK_AREAS = new Set(['bake', 'condition', 'climate', 'stock']);
 
+/** Rules whose finding, unless it was seen or heard, rests on how the tape lies ready for use: a tape kept head out loses
+ * nothing by it, and many are. It stands on the reel's page and among the notes, and asks for nothing first. */
+const USUAL_IN_USE = new Set(['print-through']);
+
 /** What needs attention first among held reels: unaccepted warnings and at-risk findings; risk to the tape first,
  * then by reel and code. */
 export function gatherAttention(sheets: readonly ReelSheet[]): readonly Attention[] {
@@ -40,7 +44,10 @@ function risksOf(sheet: ReelSheet): Attention[] {
     sheet.problems.filter((problem) => problem.severity === 'warning').map((problem) => problem.code),
   );
   return sheet.findings
-    .filter((finding) => finding.outcome === 'at-risk' && !told.has(`condition/${finding.rule}`))
+    .filter(
+      ({ rule, outcome, observed }) =>
+        outcome === 'at-risk' && !told.has(`condition/${rule}`) && (observed || !USUAL_IN_USE.has(rule)),
+    )
     .map((finding) => ({
       code: `condition/${finding.rule}`,
       reel: sheet.reel.id,

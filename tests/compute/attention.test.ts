@@ -28,4 +28,12 @@ describe('what needs attention first', () => {
     });
     expect(attention).toEqual([]);
   });
+
+  test('a tape that lies head out, ready to play, is no first care; an echo that was heard is', async () => {
+    const { attention } = await catalogueOf({
+      'reels/a': 'pack: { wind: head out }',
+      'reels/b': 'pack: { wind: head out }\ncondition: [{ on: "2026", found: [print-through heard] }]',
+    });
+    expect(attention.map(({ code, reel }) => [code, reel])).toEqual([['condition/print-through', 'b']]);
+  });
 });
