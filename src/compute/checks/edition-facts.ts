@@ -3,6 +3,7 @@ import { itemsOf } from '#model/fact.ts';
 import { sidesWithReels } from '../record-side/edition-sides.ts';
 import { roomOnSide } from '../record-side/over-side.ts';
 import type { CheckContext } from './context.ts';
+import { cutsOfReels, cutsOnCopies } from './cuts-seen.ts';
 import { firstCutsOf } from './edition-cuts.ts';
 
 /** Facts about one edition. */
@@ -20,6 +21,13 @@ export const EDITION_FACTS = {
     sidesWithReels(edition, context.reelsOfEdition.get(edition.id) ?? [], context.reels),
   /** The room on one of its sides, where its format is known. */
   roomOnSide: (edition: Edition) => roomOnSide(edition),
+  /** The cuts that its copies bear; missing when no run-out tells of one. */
+  cutsSeen: (edition: Edition) => {
+    const seen = cutsOnCopies(edition);
+    return seen.length === 0 ? undefined : seen;
+  },
+  cutsOfReels: (edition: Edition, context: CheckContext) =>
+    cutsOfReels(context.reelsOfEdition.get(edition.id) ?? [], edition.id),
   issued: (edition: Edition) => (edition.issued?.is === 'known' ? edition.issued : undefined),
   /** The dated cuts that lead to it and that no earlier cut could stand in for. */
   firstCuts: (edition: Edition, context: CheckContext) => firstCutsOf(edition, context),

@@ -2,6 +2,7 @@ import { itemsOf, valueOf } from '#model/fact.ts';
 import type { Reel } from '#model/reel.ts';
 import { orderOf } from '../identifiers/sides.ts';
 import type { CheckContext } from './context.ts';
+import { cutsOnCopies } from './cuts-seen.ts';
 import { linkedEditions } from './linked-editions.ts';
 
 /** The numbers of a reel and what is read of them. */
@@ -9,6 +10,14 @@ export const NUMBER_FACTS = {
   catalogueNumbers: (reel: Reel) => (reel.numbers.catalogue?.is === 'known' ? reel.numbers.catalogue.value : undefined),
   matrixNumbers: (reel: Reel) => (reel.numbers.matrix?.is === 'known' ? reel.numbers.matrix.value : undefined),
   sides: (reel: Reel) => (reel.sides?.is === 'known' ? reel.sides.value : undefined),
+  /** The cuts that copies of its editions bear, of its own side where it has one; never missing. */
+  cutsOnCopies: (reel: Reel, context: CheckContext) => {
+    const sides = itemsOf(reel.sides).map((side) => orderOf(side.value));
+    return itemsOf(reel.editions)
+      .flatMap(({ value }) => context.editions.get(value) ?? [])
+      .flatMap(cutsOnCopies)
+      .filter(({ side }) => side === undefined || sides.length === 0 || sides.includes(orderOf(side)));
+  },
   readings: (reel: Reel) => (reel.readings?.is === 'known' ? reel.readings.value : undefined),
   /** Whether its set or an edition of it has more sides than two, where every way of numbering is lawful. */
   hasMoreSides: (reel: Reel, context: CheckContext) => {

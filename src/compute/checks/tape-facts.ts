@@ -36,6 +36,8 @@ export const TAPE_FACTS = {
   outsideDiameter: (reel: Reel) => known(reel.pack.outsideDiameter),
   hubDiameter: (reel: Reel) => known(reel.pack.hubDiameter),
   reelSize: (reel: Reel) => known(reel.pack.reelSize),
+  /** False for a pancake; never missing. */
+  isOnReel: (reel: Reel) => known(reel.pack.woundOn)?.value !== 'bare hub',
   /** Of the reel's stock: base, coat and back coat. */
   thickness: (reel: Reel, context: CheckContext) => known(stockOf(reel, context)?.thickness),
   recordedOn: (reel: Reel) => known(reel.recorded)?.value.on,

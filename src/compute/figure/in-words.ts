@@ -36,3 +36,7 @@ export function listInWords(words: readonly string[], last: 'and' | 'or' = 'and'
   if (words.length < 2) return words[0] ?? '';
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
 }
+
+/** `a 7`, `an 8`, `an O`, `a K`: a single character as it is said, with its article. */
+export const withArticle = (character: string): string =>
+  /^[8AEFHILMNORSX]$/i.test(character) ? `an ${character}` : `a ${character}`;

@@ -1,3 +1,4 @@
+import { withArticle } from '../figure/in-words.ts';
 import { singleMisread } from './confusables.ts';
 import { parseNumber } from './parse-number.ts';
 import { plainForm } from './plain.ts';
@@ -23,7 +24,7 @@ export function howMistaken(read: string, meant: string): string | undefined {
   const [a, b] = [plainStem(read), plainStem(meant)];
   const misread = singleMisread(a, b);
   if (misread !== undefined)
-    return `a ${misread.meant} read as a ${misread.read} would account for it (${misread.row.reason})`;
+    return `${withArticle(misread.meant)} read as ${withArticle(misread.read)} would account for it (${misread.row.reason})`;
   const swapped = swappedAt(a, b);
   return swapped === undefined ? undefined : `${swapped} swapped would account for it`;
 }

@@ -22,7 +22,8 @@ export function reelHolds(reel: Reel, stock: Stock | undefined): ReelHolds | und
   const thicknessUm = known?.value ?? micrometres(Math.min(...THICKNESS_NAMES.map((row) => row.totalUm[0])));
   const errorUm = known?.plusMinus ?? ASSUMED_THICKNESS_UM;
   const capacity = reelCapacity(size.value.value, thicknessUm, errorUm);
-  const measuredHub = hub?.is === 'known' ? hub.value : undefined;
+  // A hub as wide as its reel is a mistake of measuring, and says nothing of the reel.
+  const measuredHub = hub?.is === 'known' && hub.value.value < size.value.value ? hub.value : undefined;
   const atMostMm =
     measuredHub === undefined ? capacity.atMostMm : fullOnHub(size.value.value, measuredHub, thicknessUm, errorUm);
   return { ...capacity, atMostMm, size, thicknessUm, thicknessKnown: known !== undefined };

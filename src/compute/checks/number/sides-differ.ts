@@ -1,4 +1,4 @@
-import { listInWords } from '../../figure/in-words.ts';
+import { listInWords, withArticle } from '../../figure/in-words.ts';
 import { type PairProposal, pairSides } from '../../identifiers/pair.ts';
 import { between, crossCheck, type Doubt } from '../check.ts';
 import type { NumberedSide } from '../set-sides.ts';
@@ -72,9 +72,9 @@ function proposedAction(proposal: PairProposal, sides: readonly NumberedSide[]):
   const side = sides[proposal.index]?.side.written ?? '';
   const written = sides[proposal.index]?.number.written ?? '';
   if (doubt === 'unread') {
-    return `Look at the photograph of side ${side} again: a ${meant} in place of the character that couldn’t be read would make the sides a pair, ${gives}.`;
+    return `Look at the photograph of side ${side} again: ${withArticle(meant)} in place of the character that couldn’t be read would make the sides a pair, ${gives}.`;
   }
-  return `Look at the photograph of side ${side} again: a ${meant} read as a ${read} would account for it (${reason}), and make it ${gives}. If the label does say ${written}, accept this with a reason: some houses number sides otherwise.`;
+  return `Look at the photograph of side ${side} again: ${withArticle(meant)} read as ${withArticle(read)} would account for it (${reason}), and make it ${gives}. If the label does say ${written}, accept this with a reason: some houses number sides otherwise.`;
 }
 
 function openAction(readings: readonly PairProposal[]): string {

@@ -11,6 +11,7 @@ export const sideMissing = crossCheck({
   reads: ['set', 'missingSides'],
   judge: ({ set, missingSides: { held, side, missing } }) => {
     const sides = listInWords(missing.map((one) => one.written));
+    const noun = missing.length === 1 ? 'side' : 'sides';
     const lost = missing.flatMap(({ known, written }) => (known === undefined ? [] : [{ known, written }]));
     return [
       {
@@ -19,7 +20,7 @@ export const sideMissing = crossCheck({
             place: side.place,
             message: `${held.title.written}: side ${side.written}`,
             found: `side ${side.written}`,
-            expected: `side ${sides} as well`,
+            expected: `${noun} ${sides} as well`,
           },
           ...lost.map(({ known, written }) => ({
             place: known.status.place,
@@ -28,7 +29,7 @@ export const sideMissing = crossCheck({
             expected: `side ${written} here, beside side ${side.written}`,
           })),
         ),
-        message: `Side ${sides} of the set ${set.name} ${missing.length === 1 ? 'is' : 'are'} missing, and side ${side.written} is here. ${missing.map(whatIsKnown).join(' ')}`,
+        message: `${missing.length === 1 ? 'Side' : 'Sides'} ${sides} of the set ${set.name} ${missing.length === 1 ? 'is' : 'are'} missing, and side ${side.written} is here. ${missing.map(whatIsKnown).join(' ')}`,
         action: `Look for ${numbers(missing)}. Write an entry for a reel that you know of and don’t have; somebody else’s is status: elsewhere.`,
       },
     ];

@@ -57,4 +57,20 @@ export const cases = casesOf(overReel, [
     },
     then: 'silent',
   },
+  {
+    when: 'the pack is wider than the reel it is on',
+    given: { 'reels/a': 'pack: { wound-on: reel, reel-size: 7 in, outside-diameter: 252 mm }' },
+    then: 'fires',
+    says: ['252 mm', '7 in', '178 mm', '10.5 in'],
+  },
+  {
+    when: 'the pack fills its reel to the edge of the flange',
+    given: { 'reels/a': 'pack: { wound-on: reel, reel-size: 10½ in, outside-diameter: 267 mm }' },
+    then: 'silent',
+  },
+  {
+    when: 'a pancake is wider than the reel that came in its box',
+    given: { 'reels/a': 'pack: { wound-on: bare hub, reel-size: 7 in, outside-diameter: 260 mm }' },
+    then: 'silent',
+  },
 ]);

@@ -1,10 +1,12 @@
+import { inches } from '#model/units.ts';
+import { ASSUMED_DIAMETER_MM } from '../../figure/assumed-error.ts';
 import { metresInWords, speedInWords } from '../../figure/in-words.ts';
 import { packAgainstSpeeds } from '../../tape/pack-decides.ts';
 import { lengthPlayed } from '../../tape/playing-time.ts';
 import { crossCheck } from '../check.ts';
 
 /** More tape than the reel can hold when it is full to the edge of its flange. */
-export const overReel = crossCheck({
+const tooLong = crossCheck({
   code: 'time/over-reel',
   title: 'The stated length doesn’t fit the reel',
   severity: 'warning',
@@ -36,3 +38,42 @@ export const overReel = crossCheck({
     ];
   },
 });
+
+/** Makers' reels of one size differ by some millimetres. Common practice, no source. */
+const REEL_SLACK = 1.02;
+
+/** A wound pack that is wider than the reel it is said to be on. */
+const tooWide = crossCheck({
+  code: 'time/over-reel',
+  title: 'The pack is wider than its reel',
+  severity: 'warning',
+  scope: 'reel',
+  reads: ['reelSize', 'outsideDiameter', 'isOnReel'],
+  judge: ({ reelSize, outsideDiameter, isOnReel }) => {
+    const { value, plusMinus = ASSUMED_DIAMETER_MM } = outsideDiameter.value;
+    const roomMm = reelSize.value.value * REEL_SLACK + (reelSize.value.plusMinus ?? 0);
+    if (!isOnReel || value - plusMinus <= roomMm) return [];
+    const larger = REEL_SIZES.find(({ mm }) => mm >= value - plusMinus);
+    const fits = larger === undefined ? 'a larger reel' : `a reel of ${larger.called} or more`;
+    return [
+      {
+        place: outsideDiameter.place,
+        message: 'The wound pack is wider than the reel that it is on.',
+        found: `outside-diameter: ${outsideDiameter.written}, on a reel of ${reelSize.written}`,
+        expected: `at most ${millimetresInWords(reelSize.value.value)}, or ${fits}`,
+        action: `Measure both again: the wound tape is measured across the tape, the reel across its flange. If the tape is a pancake, write \`wound-on: bare hub\` and take the reel size out.`,
+        related: [{ message: `reel-size: ${reelSize.written}`, place: reelSize.place }],
+      },
+    ];
+  },
+});
+
+const millimetresInWords = (mm: number) => `${Math.round(mm)} mm`;
+
+/** The sizes that reels are made in, smallest first; from memory. */
+const REEL_SIZES = ['3', '5', '7', '10.5', '12.5', '14'].map((count) => ({
+  mm: inches(Number(count)),
+  called: `${count} in`,
+}));
+
+export const overReel = [tooLong, tooWide] as const;

@@ -94,4 +94,15 @@ export const cases = casesOf(packLength, [
     },
     then: 'silent',
   },
+  {
+    when: 'the hub is written as the pack and the pack as the hub',
+    given: { 'reels/a': 'pack: { outside-diameter: 100 mm, hub-diameter: 260 mm }' },
+    then: 'fires',
+    says: ['changed places', '260 mm'],
+  },
+  {
+    when: 'a few turns are all that is on the hub',
+    given: { 'reels/a': 'pack: { outside-diameter: 104 mm, hub-diameter: 100 mm }' },
+    then: 'silent',
+  },
 ]);

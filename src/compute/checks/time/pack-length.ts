@@ -1,5 +1,6 @@
 import type { Known } from '#model/fact.ts';
 import type { MillimetresPerSecond } from '#model/units.ts';
+import { ASSUMED_DIAMETER_MM } from '../../figure/assumed-error.ts';
 import { listInWords, metresInWords, speedInWords } from '../../figure/in-words.ts';
 import { isThinnerThanMade, nameOfThickness, packAgainstSpeeds, thicknessThatHolds } from '../../tape/pack-decides.ts';
 import type { MeasuredPack } from '../../tape/pack-of-reel.ts';
@@ -8,7 +9,7 @@ import { crossCheck } from '../check.ts';
 
 /** A pack that, at its longest by the error of its measures, is shorter than its stated length needs at its stated
  * speed. Only a pack that is too short contradicts; see time/pack-longer. */
-export const packLength = crossCheck({
+const tooShort = crossCheck({
   code: 'time/pack-length',
   title: 'The pack is too short for the stated length and speed',
   severity: 'warning',
@@ -57,3 +58,32 @@ function thicknessAdvice({ outside, hub, thickness }: MeasuredPack, neededMm: Re
 }
 
 const writtenThickness = (thickness: Known<unknown>) => listInWords([thickness.written]);
+
+/** A hub that leaves no room for tape: the two measures are likely to have changed places. */
+const noTape = crossCheck({
+  code: 'time/pack-length',
+  title: 'The hub is as wide as the pack',
+  severity: 'warning',
+  scope: 'reel',
+  reads: ['outsideDiameter', 'hubDiameter'],
+  judge: ({ outsideDiameter: outside, hubDiameter: hub }) => {
+    const slack = (outside.value.plusMinus ?? ASSUMED_DIAMETER_MM) + (hub.value.plusMinus ?? ASSUMED_DIAMETER_MM);
+    if (hub.value.value - outside.value.value < -slack) return [];
+    const swapped = hub.value.value > outside.value.value + slack;
+    return [
+      {
+        place: hub.place,
+        message: swapped ? 'The hub is wider than the tape wound on it.' : 'The hub leaves no room for tape.',
+        found: `hub-diameter: ${hub.written}, outside-diameter: ${outside.written}`,
+        expected: swapped
+          ? `hub-diameter: ${outside.written}, outside-diameter: ${hub.written}, if the two changed places`
+          : `a hub of less than ${outside.written}`,
+        action:
+          'Measure both again: the outside diameter across the wound tape, the hub where the first turn lies on it. An empty hub needs no diameters of a pack.',
+        related: [{ message: `outside-diameter: ${outside.written}`, place: outside.place }],
+      },
+    ];
+  },
+});
+
+export const packLength = [tooShort, noTape] as const;
