@@ -49,6 +49,7 @@ interface Building {
 export function readRows(table: Table, plans: readonly ColumnPlan[], accepts: Accepts): ImportedRows {
   const reels = new Map<string, Building>();
   const loose: { line: number; text: string }[] = [];
+  const ours = table.headers.every((header) => reelColumn(header) !== undefined);
   const count = { asFacts: 0, inAlso: 0, sayNothing: 0, headings: 0, loose: 0 };
   count.headings = table.above.reduce((sum, row) => sum + filledIn(row).length, 0);
   for (const row of table.rows) {
@@ -64,7 +65,7 @@ export function readRows(table: Table, plans: readonly ColumnPlan[], accepts: Ac
       count.loose += 1;
       continue;
     }
-    const { facts, also, nothing } = readRow(filled, plans, accepts);
+    const { facts, also, nothing } = readRow(filled, plans, ours, accepts);
     count.sayNothing += nothing;
     count.inAlso += also.size;
     count.asFacts += filled.length - nothing - also.size;
@@ -77,7 +78,12 @@ export function readRows(table: Table, plans: readonly ColumnPlan[], accepts: Ac
 const filledIn = ({ cells }: TableRow) =>
   cells.map((text, at) => ({ at, text })).filter(({ text }) => text.trim() !== '');
 
-function readRow(filled: readonly { at: number; text: string }[], plans: readonly ColumnPlan[], accepts: Accepts) {
+function readRow(
+  filled: readonly { at: number; text: string }[],
+  plans: readonly ColumnPlan[],
+  ours: boolean,
+  accepts: Accepts,
+) {
   const facts = new Map<string, Loose>();
   const also = new Map<string, string>();
   let nothing = 0;
@@ -88,7 +94,7 @@ function readRow(filled: readonly { at: number; text: string }[], plans: readonl
       nothing += 1;
       continue;
     }
-    const value = plan === undefined || isKept(plan) ? undefined : valueMeant(plan, cell, accepts);
+    const value = plan === undefined || isKept(plan) ? undefined : valueMeant(plan, cell, ours, accepts);
     if (value === undefined || plan === undefined || !add(facts, plan.as, value))
       also.set(plan?.header ?? `column ${at + 1}`, cell.trim());
   }
@@ -98,8 +104,8 @@ function readRow(filled: readonly { at: number; text: string }[], plans: readonl
 /** Whether a column is kept as it stands. One that is itself headed `also` is our own, with free facts in it. */
 const isKept = ({ as, header }: ColumnPlan) => as === '?' || (as === 'also' && header.trim() !== 'also');
 
-/** The first that can be read of what a cell may mean: in our own form, else as sheets write it. */
-function valueMeant(plan: ColumnPlan, cell: string, accepts: Accepts): Loose | undefined {
+/** The first that can be read of what a cell may mean: in our own form in a sheet that is ours, else as sheets write it. */
+function valueMeant(plan: ColumnPlan, cell: string, ours: boolean, accepts: Accepts): Loose | undefined {
   const { as } = plan;
   const form = reelColumn(as)?.form;
   if (form === undefined) return undefined;
@@ -107,7 +113,8 @@ function valueMeant(plan: ColumnPlan, cell: string, accepts: Accepts): Loose | u
   if (as === 'id') return typeof own === 'string' && isId(own) ? own : undefined;
   if (as === 'title' || as === 'body' || as === 'also') return own;
   const others = form === 'text' ? textsMeant(as, cell, plan) : listsMeant(as, cell, plan);
-  return (own === undefined ? others : [own, ...others]).find((value) => accepts(as, value));
+  const inOurForm = own === undefined ? [] : [own];
+  return (ours ? [...inOurForm, ...others] : [...others, ...inOurForm]).find((value) => accepts(as, value));
 }
 
 /** Two columns may tell one list; of one text the first stands. */
