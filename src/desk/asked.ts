@@ -8,7 +8,7 @@ import { DeskRefusal } from './entry-files.ts';
 
 /** A photograph is at most 200 MB, what a page says of an entry at most 2 MB. */
 export const MOST_PHOTOGRAPH_BYTES = 200 * 1024 * 1024;
-export const MOST_WISH_BYTES = 2 * 1024 * 1024;
+const MOST_WISH_BYTES = 2 * 1024 * 1024;
 const DEEPEST = 8;
 
 /** A request's body, never more of it than `most`.

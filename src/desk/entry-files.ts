@@ -31,7 +31,7 @@ export interface FoundEntry {
   readonly hash: string;
 }
 
-export const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 24);
+const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 24);
 
 /** The files of a collection's entries, found by kind and id only: no path ever comes from the page. */
 export class EntryFiles {
