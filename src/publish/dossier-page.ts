@@ -9,7 +9,7 @@ import { inlinedStyle } from './inlined-style.ts';
 /** Where a dossier's pages think that they stand, so that what leads to a file or a page can be told from all else. */
 export const DOSSIER_BASE = '/-/';
 
-export const sha256Base64 = (text: string): string => createHash('sha256').update(text).digest('base64');
+const sha256Base64 = (text: string): string => createHash('sha256').update(text).digest('base64');
 
 /** One page that holds all of a dossier: style, typefaces, pictures. Nothing in it leads to a file or another host.
  *

@@ -46,7 +46,7 @@ export async function frontPage({ sealed, made, free, opensBy, styleHash }: Fron
 <body><main id="main"><section class="lock" aria-labelledby="name">
 <div><h1 id="name">Sealed dossier</h1><p class="soft">Made ${dayWords(made)}</p>${free === undefined ? '' : `<p class="free" dir="auto"><bdi>${escaped(free)}</bdi></p>`}</div>
 <div>
-<form id="lock"><label for="words">${ask}</label><div class="row"><input id="words" type="password" autocomplete="off" spellcheck="false" aria-describedby="about"><button>Open</button></div></form>
+<form id="lock"><label for="words">${ask}</label><div class="row"><input id="words" type="password" autocomplete="off" spellcheck="false" aria-describedby="about"><button type="submit">Open</button></div></form>
 <p id="about" class="soft">It is opened on this computer, and nothing leaves it.</p>
 <div role="status" aria-live="polite">
 <p data-state="start">This page needs JavaScript to open the seal. It can also be opened without it: see below.</p>

@@ -1,4 +1,4 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { randomBytes } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { bundledScript } from './bundled-script.ts';
@@ -24,10 +24,12 @@ export async function sealSiteFiles(from: string, into: string, base: string, wo
     list[path] = [await sealInto(into, await readFile(file), key), contentType(path)];
   }
   const ring: Ring = { key, list: await sealInto(into, JSON.stringify(list satisfies FileList), key) };
-  const page = await openingPage(asText(await seal(JSON.stringify(ring), { words })), base);
+  const page = openingPage(asText(await seal(JSON.stringify(ring), { words })), base);
   const keeper = await bundledScript(join(FOLDER, 'site-keeper.ts'));
   const worker = await bundledScript(join(FOLDER, 'site-worker.ts'), { KEEPER_SCRIPT: JSON.stringify(keeper) });
   await writeFile(join(into, 'worker.js'), worker);
+  await writeFile(join(into, 'open.js'), await bundledScript(join(FOLDER, 'site-open.ts')));
+  await writeFile(join(into, 'open.css'), await readFile(join(FOLDER, 'front.css')));
   await writeFile(join(into, 'index.html'), page);
   // Many hosts show this one for an address that they have no file for, a page's own after it was opened before.
   await writeFile(join(into, '404.html'), page);
@@ -40,18 +42,17 @@ async function sealInto(into: string, content: Uint8Array | string, key: string)
   return name;
 }
 
-async function openingPage(ring: string, base: string): Promise<string> {
-  const script = await bundledScript(join(FOLDER, 'site-open.ts'));
-  const style = await readFile(join(FOLDER, 'front.css'), 'utf8');
-  const hash = (text: string) => createHash('sha256').update(text).digest('base64');
-  const policy = `default-src 'none'; script-src 'sha256-${hash(script)}'; style-src 'sha256-${hash(style)}'; worker-src 'self'; connect-src 'self'; form-action 'none'; base-uri 'none'`;
+/** Its script and its style are files of their own, so that it opens on a host whose own policy allows no others. */
+function openingPage(ring: string, base: string): string {
+  const policy =
+    "default-src 'none'; script-src 'self'; style-src 'self'; worker-src 'self'; connect-src 'self'; form-action 'none'; base-uri 'none'";
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width,initial-scale=1"><meta name="robots" content="noindex"><meta name="referrer" content="no-referrer"><meta name="color-scheme" content="light dark">
-<title>Sealed</title><style>${style}</style></head>
+<title>Sealed</title><link rel="stylesheet" href="${base}open.css"></head>
 <body><main id="main"><section class="lock" aria-labelledby="name">
 <div><h1 id="name">Sealed</h1><p class="soft">These pages can be read by whoever has the words.</p></div>
-<div><form id="lock"><label for="words">The words</label><div class="row"><input id="words" type="password" autocomplete="off" spellcheck="false"><button>Open</button></div></form>
+<div><form id="lock"><label for="words">The words</label><div class="row"><input id="words" type="password" autocomplete="off" spellcheck="false"><button type="submit">Open</button></div></form>
 <div role="status" aria-live="polite">
 <p data-state="start">This page needs JavaScript.</p><p data-state="closed" hidden></p>
 <p data-state="working" hidden>Opening. On a telephone this takes a few seconds.</p>
@@ -62,7 +63,7 @@ async function openingPage(ring: string, base: string): Promise<string> {
 <script type="application/octet-stream" id="p" data-base="${base}">
 ${ring.trim()}
 </script>
-<script>${script}</script>
+<script src="${base}open.js"></script>
 </body></html>
 `;
 }

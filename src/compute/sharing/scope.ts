@@ -40,4 +40,4 @@ export function notPrivate(share: Share, ownPrivate: readonly string[]): Allows 
     !(ownPrivate.some((one) => covers(one, key) || covers(key, one)) || coveredBy(PRIVATE_BY_DEFAULT, key));
 }
 
-export const listedFor = (audience: Audience): readonly string[] => TABLE.flatMap((row) => row.seenBy[audience] ?? []);
+const listedFor = (audience: Audience): readonly string[] => TABLE.flatMap((row) => row.seenBy[audience] ?? []);

@@ -21,3 +21,6 @@ export function ringOf(text: string): Ring | undefined {
     return undefined;
   }
 }
+
+/** Files of the opening page itself, which are never sealed. */
+export const OPENING: readonly string[] = ['open.js', 'open.css', 'worker.js'];

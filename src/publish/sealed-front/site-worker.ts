@@ -1,7 +1,7 @@
 // Between a sealed site and its pages: decrypts each file as it is asked for, in this browser. A page's address never
 // leaves it: the host is asked for sealed files only, by their own names.
 import { unseal } from '../sealed.ts';
-import { ASK, type FileList, KEEPER, type Ring, ringOf } from './ring.ts';
+import { ASK, type FileList, KEEPER, OPENING, type Ring, ringOf } from './ring.ts';
 
 /** The parts of a service worker's world that are used here; the DOM's types leave them out. */
 interface WorkerScope {
@@ -59,6 +59,7 @@ async function askPages(): Promise<void> {
 
 async function answer(request: Request): Promise<Response> {
   const path = decodeURIComponent(new URL(request.url).pathname.slice(SCOPE.pathname.length));
+  if (OPENING.includes(path)) return await fetch(request);
   if (opened === undefined) await askPages();
   if (opened === undefined) {
     // The opening page asks for the words, and then comes back to this very address.
