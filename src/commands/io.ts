@@ -11,6 +11,8 @@ export interface Io {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Whether err is a terminal that takes colour and moving lines. */
   readonly terminal: boolean;
+  /** Whether out goes to a file or another program, which reads JSON sooner than words. */
+  readonly piped?: boolean;
 }
 
 /** The exit codes: done, problems in the entries, used wrongly, a fault of the program's own. */

@@ -10,9 +10,10 @@ import { type AnsweredRow, answerJson, answerText } from './reckon/print.ts';
 
 /** `npm run reckon -- NAME --key value …`: one calculation, with its inputs, formula and source.
  *
- * A key may be given several times: a row each. What can't be read is told in full, and the exit code is 2. */
+ * A key may be given several times: a row each. A terminal gets the answer in words, a file or another program as JSON,
+ * unless --format says which. What can't be read is told in full, and the exit code is 2. */
 export async function reckon(args: readonly string[], io: Io): Promise<number> {
-  const line = readLine(args);
+  const line = readLine(args, io.piped === true);
   if (line.name === undefined && line.problems.length === 0) {
     io.err(help());
     return USED_WRONGLY;
@@ -46,7 +47,7 @@ const IGNORED = ['collection', 'today'];
 
 /** Cuts the words of the command line into the name and its keys. What follows a key is its value even where it begins
  * with a dash: -5 °C is a temperature. */
-function readLine(args: readonly string[]): Line {
+function readLine(args: readonly string[], piped: boolean): Line {
   const given = new Map<string, string[]>();
   const problems: Diagnostic[] = [];
   let name: string | undefined;
@@ -68,7 +69,7 @@ function readLine(args: readonly string[]): Line {
     if (joined === undefined) at += 1;
     given.set(own, [...(given.get(own) ?? []), value]);
   }
-  const format = given.get('format')?.at(-1) ?? 'text';
+  const format = given.get('format')?.at(-1) ?? (piped ? 'json' : 'text');
   if (format !== 'json' && format !== 'text') problems.push(wrongFormat(format));
   for (const key of ['format', ...IGNORED]) given.delete(key);
   return { name, given, json: format === 'json', problems };

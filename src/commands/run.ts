@@ -47,6 +47,7 @@ function processIo(): Io {
     now: new Date(),
     env: process.env,
     terminal: process.stderr.isTTY === true,
+    piped: process.stdout.isTTY !== true,
   };
 }
 

@@ -66,7 +66,9 @@ export function syntaxProblem(error: YAMLError, yaml: string, lines: LineCounter
       action: 'Put the value in quotes if it really begins with *, & or !, else write it out.',
     });
   }
-  const advice = ADVICE[error.code] ?? {
+  // The parser reports an open bracket by the indent of the line after it.
+  const code = error.code === 'BAD_INDENT' && error.message.startsWith('Flow') ? 'MISSING_CHAR' : error.code;
+  const advice = ADVICE[code] ?? {
     message: "The front matter can't be read from here on.",
     action: `Look at this line and the one above it. YAML says: ${error.message.slice(0, 200)}`,
   };

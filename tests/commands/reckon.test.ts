@@ -9,7 +9,7 @@ import { reckoned } from '../given/reckoned.ts';
 const FOLDER = mkdtempSync(join(tmpdir(), 'reckon-'));
 afterAll(() => rmSync(FOLDER, { recursive: true }));
 
-async function spoken(args: readonly string[], terminal: boolean) {
+async function spoken(args: readonly string[], terminal: boolean, piped = false) {
   const said = { out: '', err: '' };
   const io = {
     out: (text: string) => {
@@ -22,6 +22,7 @@ async function spoken(args: readonly string[], terminal: boolean) {
     now: new Date(2026, 2, 12, 6, 30),
     env: {},
     terminal,
+    piped,
   };
   return { exit: await reckon(args, io), ...said };
 }
@@ -162,6 +163,13 @@ describe('what can’t be read', () => {
     const { exit, json } = await reckoned('dew-point', [...twice, ...thrice]);
     expect(exit).toBe(2);
     expect(json.problems).toMatchObject([{ code: 'entry/bad-value', place: { field: 'temperature' } }]);
+  });
+
+  test('a program that reads the answer gets JSON without asking, and words when it asks for text', async () => {
+    const args = ['playing-time', '--length', '2500 ft', '--speed', '15 in/s'];
+    expect(JSON.parse((await spoken(args, false, true)).out)).toMatchObject({ name: 'playing-time', value: 2000 });
+    expect((await spoken([...args, '--format', 'text'], false, true)).out).toContain('33:20');
+    expect((await spoken(args, true)).out).toContain('33:20');
   });
 
   test('another format is refused', async () => {
