@@ -9,6 +9,7 @@ export const PARTS = [
   { part: 'stocks', words: 'Stocks', path: 'stocks/' },
   { part: 'places', words: 'Places', path: 'places/' },
   { part: 'plan', words: 'Plan', path: 'plan/' },
+  { part: 'reckoner', words: 'Reckoner', path: 'reckoner/' },
   { part: 'people', words: 'People', path: 'people/' },
   { part: 'shares', words: 'Shares', path: 'shares/' },
   { part: 'to-mend', words: 'To mend', path: 'to-mend/' },
@@ -16,8 +17,10 @@ export const PARTS = [
 
 export type Part = (typeof PARTS)[number]['part'];
 
-/** Pages that explain; they stand at the foot. */
+/** Pages to print, and pages that explain; they stand at the foot. */
 export const ASIDES = [
+  { words: 'Labels', path: 'labels/' },
+  { words: 'Insurer’s schedule', path: 'schedule/' },
   { words: 'How to read these sheets', path: 'how-to-read/' },
   { words: 'Words of the trade', path: 'glossary/' },
 ] as const;

@@ -28,7 +28,6 @@ export function scheduleExport(catalogue: Catalogue): Exported {
 
 const HEAD = [
   'No.',
-  'Id',
   'Item',
   'Numbers',
   'What it is',
@@ -54,7 +53,6 @@ function rowsOf({ items, totals }: Schedule): readonly (readonly string[])[] {
     HEAD,
     ...items.map((item, at) => [
       String(at + 1),
-      item.id,
       item.title,
       item.numbers.join('; '),
       item.kind,
@@ -69,7 +67,6 @@ function rowsOf({ items, totals }: Schedule): readonly (readonly string[])[] {
       item.basis,
     ]),
     ...totals.map(({ currency, sum, items: count }) => [
-      '',
       '',
       `Total of ${count} with a figure in ${currency}`,
       '',

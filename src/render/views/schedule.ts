@@ -51,6 +51,10 @@ export function scheduleOf(catalogue: Catalogue): Schedule {
   return { items, totals: totalsOf(items), withoutFigure: items.filter(({ value }) => value === undefined).length };
 }
 
+/** Of a reel that nobody looked at, the list of all that isn't known says no more than that. */
+const MOST_NAMED = 4;
+const inASentence = ({ title }: { readonly title: string }) => title.charAt(0).toLowerCase() + title.slice(1);
+
 function itemOf(sheet: ReelSheet, common: readonly string[], lookup: Lookup): ScheduleItem {
   const { reel, findings } = sheet;
   const hidden = [...common, ...reel.private.map((key) => key.value)];
@@ -68,7 +72,7 @@ function itemOf(sheet: ReelSheet, common: readonly string[], lookup: Lookup): Sc
     numbers: shows('numbers') ? numbersOf(reel) : [],
     kind: shows('kind') ? (valueOf(reel.kind) ?? '') : '',
     condition,
-    conditionWords: told.map(({ title }) => title).join('; '),
+    conditionWords: condition === 'not-recorded' && told.length > MOST_NAMED ? '' : told.map(inASentence).join('; '),
     howGot: shows('custody.how') ? (held?.how?.value ?? '') : '',
     since: held?.from !== undefined && shows('custody.from') ? dateWords(held.from.value) : '',
     photographs: shows('photos') ? itemsOf(reel.photos).length : 0,
