@@ -51,6 +51,7 @@ import { copyLogAmbiguous } from './speed/copy-log-ambiguous.ts';
 import { halfSpeedCut } from './speed/half-speed-cut.ts';
 import { bareHub } from './stock/bare-hub.ts';
 import { notMadeThen } from './stock/not-made-then.ts';
+import { thicknessName } from './stock/thickness-name.ts';
 import { contentsSum } from './time/contents-sum.ts';
 import { editionSideLength } from './time/edition-side-length.ts';
 import { gapConflict } from './time/gap-conflict.ts';
@@ -115,6 +116,7 @@ export const CHECKS: readonly Check[] = [
   halfSpeedCut,
   bareHub,
   notMadeThen,
+  thicknessName,
   contentsSum,
   editionSideLength,
   ...gapConflict,

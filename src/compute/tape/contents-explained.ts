@@ -17,7 +17,13 @@ const LONGEST_TITLE_S = 900;
 export type Explanation =
   | { readonly is: 'agrees' }
   /** The gaps that the label denies would account for it, each of whole seconds. */
-  | { readonly is: 'gaps'; readonly eachS: number; readonly differenceS: number }
+  | {
+      readonly is: 'gaps';
+      readonly eachS: number;
+      readonly differenceS: number;
+      /** A title's length with two figures swapped that would account for it as well. */
+      readonly orElse: string | undefined;
+    }
   | {
       readonly is: 'differs';
       readonly differenceS: number;
@@ -50,7 +56,9 @@ export function explainDifference(stated: { value: number; written: string }, co
   if (swapped !== undefined) return differs(swapped.says, swapped.gives);
   if (mayBeGaps) return { is: 'agrees' };
   const eachS = deniedGap(differenceS, contents);
-  if (eachS !== undefined) return { is: 'gaps', eachS, differenceS };
+  if (eachS !== undefined) {
+    return { is: 'gaps', eachS, differenceS, orElse: titleReading(stated.value, contents, 'swap') };
+  }
   const misread = statedReading(stated.written, contents, 'misread');
   const says =
     recordedRunOut(differenceS, slackS, contents) ??

@@ -1,3 +1,4 @@
+import { withArticle } from '../figure/in-words.ts';
 import { confusable } from '../identifiers/confusables.ts';
 
 /** One way to read a time's figures otherwise: two neighbours swapped, or one figure taken for another. */
@@ -44,7 +45,13 @@ function misreads(text: string): readonly Spelling[] {
     return [...'0123456789'].flatMap((meant): Spelling[] => {
       const row = confusable(read, meant);
       if (row === undefined || row.cost > DEAREST) return [];
-      return [{ gives: withCharacter(text, at, meant), is: 'misread', because: `a ${meant} read as a ${read}` }];
+      return [
+        {
+          gives: withCharacter(text, at, meant),
+          is: 'misread',
+          because: `${withArticle(meant)} read as ${withArticle(read)}`,
+        },
+      ];
     });
   });
 }

@@ -21,8 +21,11 @@ export const nothingPlaysIt = crossCheck({
       const against = reasons.filter((reason) => reason.verdict === 'cannot').map((reason) => reason.of);
       return `${titleOf(machine)}: ${listInWords(against)}`;
     });
-    const known = needs.filter((need) => need.known).map((need) => `${need.of} ${need.needs}`);
+    const known = needs.filter((need) => need.known && need.needs !== 'none').map((need) => `${need.of} ${need.needs}`);
     const unknown = needs.filter((need) => !need.known).map((need) => need.of);
+    const mended = verdicts
+      .filter(({ reasons }) => reasons.every(({ of, verdict }) => of === 'state' || verdict !== 'cannot'))
+      .map(({ machine }) => titleOf(machine));
     const exact = verdicts.flatMap(({ machine, otherSpeeds }) =>
       otherSpeeds
         .filter((one) => one.exact)
@@ -35,6 +38,9 @@ export const nothingPlaysIt = crossCheck({
         found: known.length === 0 ? 'nothing recorded of its format' : known.join(', '),
         expected: `a machine with ${known.length === 0 ? 'all that its format turns out to need' : known.join(', ')}`,
         action: [
+          ...(mended.length === 0
+            ? []
+            : [`Have ${listInWords(mended, 'or')} seen to by someone licensed: it would do once it works.`]),
           'Ask for a machine that has all of it; don’t have the tape cut or wound to suit one.',
           ...(unknown.length === 0 ? [] : [`Find out first what isn’t recorded: ${listInWords(unknown)}.`]),
           ...(exact.length === 0

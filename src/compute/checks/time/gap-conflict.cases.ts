@@ -83,4 +83,19 @@ export const cases = casesOf(gapConflict, [
     },
     then: 'silent',
   },
+  {
+    when: 'gaps would account for it, and so would two figures of one title the other way round',
+    given: {
+      'reels/a': `
+        length: "18:52"
+        gaps: none
+        contents:
+          - { title: One, length: "4:01" }
+          - { title: Two, length: "3:36" }
+          - { title: Three, length: "5:33" }
+          - { title: Four, length: "5:33" }`,
+    },
+    then: 'fires',
+    says: ['gaps: 3 s', '4:10 for One'],
+  },
 ]);

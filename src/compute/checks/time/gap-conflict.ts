@@ -53,7 +53,7 @@ const needed = crossCheck({
         message: 'The label denies gaps, and the stated length has room for them.',
         found: `gaps: ${gaps.written}, and a length of ${duration.written}`,
         expected: `gaps: ${difference.eachS} s, or a length of ${clock(sumS)}`,
-        action: `Look at the label again: gaps of ${difference.eachS} s between the titles make up the ${difference.differenceS} s that the stated length has over their sum. A copy run on without gaps often keeps the length written on its master’s box.`,
+        action: `Look at the label again: gaps of ${difference.eachS} s between the titles make up the ${difference.differenceS} s that the stated length has over their sum. A copy run on without gaps often keeps the length written on its master’s box.${difference.orElse === undefined ? '' : ` Without gaps: ${difference.orElse}`}`,
         related: [{ message: `length: ${duration.written}`, place: duration.place }],
       },
     ];
