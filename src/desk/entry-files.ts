@@ -105,6 +105,9 @@ export class EntryFiles {
   }
 
   async #folder(folder: string): Promise<void> {
+    let there = folder;
+    while (!(await stat(there).then(Boolean, () => false))) there = dirname(there);
+    if (there !== this.root) await this.#inside(there);
     await mkdir(folder, { recursive: true });
     await this.#inside(folder);
   }

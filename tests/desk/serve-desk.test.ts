@@ -165,6 +165,10 @@ describe('what is never reached', () => {
     expect(statusOf(reply)).toBe(409);
     expect(await readdir(out)).toEqual([]);
     await rm(join(desk.root, 'stocks'));
+    await symlink(out, join(desk.root, 'places'));
+    expect(statusOf(await post('/api/new', { kind: 'places', id: 'loft', title: 'Loft' }))).toBe(409);
+    expect(await readdir(out)).toEqual([]);
+    await rm(join(desk.root, 'places'));
   });
 });
 

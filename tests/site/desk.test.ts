@@ -164,6 +164,33 @@ test('a list grows by a line, and is known to be none', async () => {
   });
 });
 
+test('photographs are dropped, and one that is none is told without losing the others', async () => {
+  const page = await sit();
+  const [first = ''] = await twoPhotographs(desk.folder);
+  const bytes = (await readFile(first)).toString('base64');
+  const files = await page.evaluateHandle((base64) => {
+    const dropped = new DataTransfer();
+    const photograph = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+    dropped.items.add(new File([photograph], 'Marram tape.jpg', { type: 'image/jpeg' }));
+    dropped.items.add(new File(['no picture'], 'notes.jpg', { type: 'image/jpeg' }));
+    return dropped;
+  }, bytes);
+  await page.locator('.drop').first().dispatchEvent('drop', { dataTransfer: files });
+  await page.getByRole('button', { name: 'Make the reel with 2 photographs' }).click();
+  await page.getByText('The reel marram-tape is made, without: notes.jpg').waitFor();
+  expect(await desk.textOf('reels/marram-tape/index.md')).toContain('- { file: marram-tape.jpg }');
+  troubles = troubles.filter((trouble) => !/415/.test(trouble));
+});
+
+test('a reference to an entry that isn’t there can be begun on the spot', async () => {
+  const page = await sit('reels/low-water-1');
+  await field(page, 'stock').fill('norda-verde');
+  await page.keyboard.press('Tab');
+  await page.getByRole('button', { name: 'Begin the stock norda-verde' }).click();
+  await page.getByText('stocks/norda-verde is begun').waitFor();
+  expect(await desk.textOf('stocks/norda-verde.md')).toBe('---\ntitle: norda verde\n---\n');
+});
+
 describe('two windows', () => {
   test('the later one is told, is shown both, and can put its own on top', async () => {
     const first = await sit('reels/low-water-1');
@@ -225,6 +252,29 @@ describe('on a phone, 360 px wide', () => {
     expect(await wide()).toBe(360);
     await visit(page, 'reels/low-water-1');
     expect(await wide()).toBe(360);
+  });
+  test('a region is drawn with a finger once drawing is on', async () => {
+    const page = await sit('', phone);
+    await page.getByLabel(/A new reel from photographs/).setInputFiles(await twoPhotographs(desk.folder));
+    await page.getByRole('button', { name: /Make the reel/ }).click();
+    const image = page.locator('.stage img').first();
+    await expect.poll(async () => (await image.boundingBox())?.height ?? 0).toBeGreaterThan(50);
+    const draw = async () => {
+      await image.scrollIntoViewIfNeeded();
+      const box = await image.boundingBox();
+      if (box === null) throw new Error('the photograph isn’t shown');
+      const finger = await page.context().newCDPSession(page);
+      const at = (x: number, y: number) => [{ x: box.x + box.width * x, y: box.y + box.height * y }];
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0.1, 0.1) });
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(0.3, 0.2) });
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(0.6, 0.3) });
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    };
+    await draw();
+    expect(await page.getByLabel('What it says, letter by letter').count()).toBe(0);
+    await page.getByLabel('Draw with a finger').first().check();
+    await draw();
+    await page.getByLabel('What it says, letter by letter').waitFor();
   });
   test('a region too low for a finger is told', async () => {
     const page = await sit('', phone);

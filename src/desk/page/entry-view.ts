@@ -1,12 +1,15 @@
 import { ENTRY_KINDS } from '#model/words.ts';
+import { isMapWritten } from '#read/written-value.ts';
 import type { Listed, Opened } from '../desk.ts';
 import type { Field } from '../fields/field.ts';
 import { FIELDS, ONE_OF } from '../fields/kinds.ts';
 import * as ask from './ask.ts';
+import { bothTexts } from './both-texts.ts';
 import { button, el, freshId } from './element.ts';
 import { fieldOf } from './form-fields.ts';
 import { problemsPart } from './problems-part.ts';
 import { readingsPart } from './readings.ts';
+import { sheetSection } from './sheet-section.ts';
 import { SheetState } from './sheet-state.ts';
 
 /** How long nobody types before the checks are asked. */
@@ -35,6 +38,7 @@ export class EntryView {
     this.#undo = button('Undo', () => this.undo());
     this.state.onChange = () => this.#changed();
     const sections = opened.facts === undefined ? [] : this.#sections(opened);
+    const says = button('To the checks', () => this.element.querySelector<HTMLElement>('#says')?.focus());
     this.element = el(
       'main',
       { id: 'main' },
@@ -49,18 +53,38 @@ export class EntryView {
         ),
       ),
       ...offeredIds(all),
-      el('div', { class: 'bar-desk' }, this.#save, this.#undo, el('a', { href: '#/' }, 'All entries'), this.#said),
-      this.#conflict,
-      ...sections,
-      section(
-        'What the checks say',
-        'They look at this entry beside all others, as it would be if you saved it.',
-        this.#problems,
+      el(
+        'div',
+        { class: 'bar-desk' },
+        this.#save,
+        this.#undo,
+        says,
+        el('a', { href: '#/' }, 'All entries'),
+        this.#said,
       ),
-      section('What saving changes', 'These lines and no other.', this.#lines),
+      this.#conflict,
+      el(
+        'div',
+        { class: 'desk-cols' },
+        el('div', {}, ...sections),
+        el(
+          'aside',
+          {
+            class: 'desk-says',
+            id: 'says',
+            tabindex: '0',
+            'aria-label': 'What the checks say, and what saving changes',
+          },
+          el('h2', {}, 'What the checks say'),
+          this.#problems,
+          el('h2', {}, 'What saving changes'),
+          this.#lines,
+        ),
+      ),
     );
     this.#drawForm();
     this.#problems.append(problemsPart(opened.problems));
+    this.#lines.append(el('p', {}, 'Nothing.'));
     this.#tell();
   }
 
@@ -71,8 +95,8 @@ export class EntryView {
     const account = el('div', {}, el('label', { class: 'cap', for: body.id }, 'Your own account, in Markdown'), body);
     return [
       ...(opened.kind === 'reels' ? [this.#photographs()] : []),
-      section('The facts', 'What is left empty is not recorded. “none” means known to be none.', this.#form),
-      section('In your own words', '', account),
+      sheetSection('The facts', 'What is left empty is not recorded. “none” means known to be none.', this.#form),
+      sheetSection('In your own words', '', account),
     ];
   }
 
@@ -102,7 +126,7 @@ export class EntryView {
     });
     this.#redraws.push(draw);
     draw();
-    return section(
+    return sheetSection(
       'Photographs and readings',
       'Letter by letter, as the label has it, faults included.',
       holder,
@@ -188,25 +212,7 @@ export class EntryView {
       this.#again();
     });
     this.#said.textContent = 'Not saved: somebody else has changed this entry.';
-    this.#conflict.replaceChildren(
-      el(
-        'section',
-        { class: 'cautions', role: 'alert', tabindex: '-1' },
-        el(
-          'p',
-          {},
-          el('b', {}, 'This entry was changed in another window, or in an editor, after you opened it.'),
-          ' Nothing of yours is written. Both are below.',
-        ),
-        el(
-          'div',
-          { class: 'both' },
-          el('div', {}, el('h3', {}, 'As it is now'), el('pre', { tabindex: '0' }, theirs)),
-          el('div', {}, el('h3', {}, 'What you would change'), el('pre', { tabindex: '0' }, yours)),
-        ),
-        el('div', { class: 'row' }, onTop, drop),
-      ),
-    );
+    this.#conflict.replaceChildren(bothTexts(theirs, yours, el('div', { class: 'row' }, onTop, drop)));
     this.#conflict.querySelector<HTMLElement>('section')?.focus();
   }
 
@@ -224,18 +230,8 @@ const counted = (count: number) =>
       : `The checks say ${count} things.`;
 
 function titleOf({ facts, id }: Opened): string {
-  const title =
-    typeof facts === 'object' && !Array.isArray(facts) ? (facts as Record<string, unknown>)['title'] : undefined;
+  const title = isMapWritten(facts) ? facts['title'] : undefined;
   return typeof title === 'string' ? title : id;
-}
-
-function section(heading: string, words: string, ...parts: HTMLElement[]): HTMLElement {
-  return el(
-    'section',
-    { class: 'sec' },
-    el('div', { class: 'stub' }, el('h2', {}, heading), words === '' ? undefined : el('p', {}, words)),
-    el('div', { class: 'body' }, ...parts),
-  );
 }
 
 /** What references may be chosen from, for every field at once. */

@@ -4,6 +4,7 @@ import type { Listed } from '../desk.ts';
 import { ONE_OF } from '../fields/kinds.ts';
 import * as ask from './ask.ts';
 import { button, el, freshId } from './element.ts';
+import { sheetSection } from './sheet-section.ts';
 
 const HEADINGS: Readonly<Record<EntryKind, string>> = {
   reels: 'Reels',
@@ -35,22 +36,15 @@ export function listView(all: readonly Listed[]): HTMLElement {
         el('p', { class: 'sub' }, 'Enter what the labels say. Nothing is written until you save.'),
       ),
     ),
-    section('Begin', fromPhotographs(all), newEntry(all)),
-    section(
+    sheetSection('Begin', '', fromPhotographs(all), newEntry(all)),
+    sheetSection(
       'Entries',
+      '',
       el('div', {}, el('label', { class: 'cap', for: search.id }, 'Find an entry by its title or id'), search),
       lists,
     ),
   );
 }
-
-const section = (heading: string, ...parts: HTMLElement[]) =>
-  el(
-    'section',
-    { class: 'sec' },
-    el('div', { class: 'stub' }, el('h2', {}, heading)),
-    el('div', { class: 'body' }, ...parts),
-  );
 
 function grouped(all: readonly Listed[], typed: string): HTMLElement[] {
   const wanted = typed.trim().toLowerCase();
