@@ -81,7 +81,7 @@ const SAID: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** A heading as it is compared: no case, accents, points or units in brackets. */
-export const plainName = (text: string): string =>
+const plainName = (text: string): string =>
   text
     .slice(0, 100)
     .normalize('NFKD')

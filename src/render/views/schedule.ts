@@ -24,7 +24,7 @@ export interface ScheduleItem {
   readonly basis: string;
 }
 
-export interface ScheduleTotal {
+interface ScheduleTotal {
   readonly currency: string;
   readonly sum: number;
   readonly items: number;
