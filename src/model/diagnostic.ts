@@ -2,7 +2,7 @@ import type { Place } from './place.ts';
 
 /** A promise to the owner. error: can't be used as written. warning: two facts can't both be true, or a tape is at
  * risk. note: worth a look, and may be perfectly right. */
-export const SEVERITIES = ['error', 'warning', 'note'] as const;
+const SEVERITIES = ['error', 'warning', 'note'] as const;
 export type Severity = (typeof SEVERITIES)[number];
 
 export interface Related {

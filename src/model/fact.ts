@@ -1,7 +1,7 @@
 import type { Place } from './place.ts';
 
 /** How a fact is known. A result is only as good as its weakest input. */
-export const BASES = ['measured', 'stated', 'worked', 'assumed'] as const;
+const BASES = ['measured', 'stated', 'worked', 'assumed'] as const;
 export type Basis = (typeof BASES)[number];
 
 /** A fact that an entry states: the value in our units, exactly what was written, and where. */
@@ -26,8 +26,3 @@ export const valueOf = <T>(fact: Fact<T> | undefined): T | undefined => (fact?.i
 
 /** The items of a list that may be missing or known to be empty; both give no items. Ask `fact` itself where they differ. */
 export const itemsOf = <T>(fact: Fact<readonly T[]> | undefined): readonly T[] => valueOf(fact) ?? [];
-
-/** Reached only when a closed list of words grew and a place that decides about it did not. */
-export function assertNever(left: never): never {
-  throw new Error(`fault: ${JSON.stringify(left)} is not decided about here`);
-}

@@ -1,5 +1,5 @@
 /** News about the object. A missing fact never gives `clear`. */
-export const OUTCOMES = ['at-risk', 'not-recorded', 'clear'] as const;
+const OUTCOMES = ['at-risk', 'not-recorded', 'clear'] as const;
 export type Outcome = (typeof OUTCOMES)[number];
 
 export interface Finding {

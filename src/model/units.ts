@@ -1,7 +1,7 @@
 declare const unit: unique symbol;
 
 /** A number that knows its unit. Arithmetic drops the unit; the last line of a formula puts it back. */
-export type Quantity<Unit extends string> = number & { readonly [unit]: Unit };
+type Quantity<Unit extends string> = number & { readonly [unit]: Unit };
 
 export type Millimetres = Quantity<'mm'>;
 export type Micrometres = Quantity<'µm'>;
@@ -45,7 +45,6 @@ export const asMetres = (mm: Millimetres) => mm / 1000;
 export const asInchesPerSecond = (mmPerS: MillimetresPerSecond) => mmPerS / MM_IN_AN_INCH;
 export const asCentimetresPerSecond = (mmPerS: MillimetresPerSecond) => mmPerS / 10;
 export const inMillimetres = (um: Micrometres) => millimetres(um / 1000);
-export const inMicrometres = (mm: Millimetres) => micrometres(mm * 1000);
 
 /** A measured quantity with the error it was written with (`260 mm ± 1 mm`); undefined when none was given. */
 export interface Measure<Q extends number> {

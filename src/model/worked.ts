@@ -21,12 +21,7 @@ export interface Worked {
   readonly source: string;
 }
 
-const STRENGTH: readonly Basis[] = ['assumed', 'worked', 'stated', 'measured'];
-
 /** The weakest basis among the inputs; a result is never better than `worked`. */
 export function worstBasis(inputs: readonly WorkedInput[]): Basis {
   return inputs.some((input) => input.basis === 'assumed') ? 'assumed' : 'worked';
 }
-
-/** True when a is known less well than b. */
-export const isWeaker = (a: Basis, b: Basis) => STRENGTH.indexOf(a) < STRENGTH.indexOf(b);
