@@ -98,7 +98,7 @@ async function listenOn(server: Server, wanted: number | undefined): Promise<num
 async function answer(request: IncomingMessage, response: ServerResponse, options: ServeOptions, pages: OpenPages) {
   const refused = refusal(request);
   if (refused !== undefined) return say(response, ...refused);
-  const address = (request.url ?? '').replace(/[?#].*$/s, '');
+  const address = (request.url ?? '').split(/[?#]/, 1)[0] ?? '';
   if (options.live === true && address === LIVE_EVENTS) {
     response.writeHead(200, { ...headers('text/event-stream'), 'Cache-Control': 'no-store' });
     return pages.add(response);

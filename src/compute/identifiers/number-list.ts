@@ -100,7 +100,9 @@ function piecesOf(text: string): readonly string[] {
       /^[A-Z]+$/.test(plainForm(before)) && before.length <= LONGEST_PREFIX && before === before.toUpperCase();
     return isPrefix ? [`${before} ${word}`, word] : [word];
   });
-  return [...new Set(pieces.flatMap((piece) => (piece.endsWith('?') ? [piece.replace(/\?+$/, ''), piece] : [piece])))];
+  return [
+    ...new Set(pieces.flatMap((piece) => (piece.endsWith('?') ? [piece.replace(/(?<!\?)\?+$/, ''), piece] : [piece]))),
+  ];
 }
 
 /** Whether a piece is made of whole runs of the number: 3114 of MZV 3114, not 311 of it. */

@@ -48,9 +48,12 @@ function partnersOf(written: string, heldSide: string, order: number): readonly 
   return [countedOn(stem, order - heldOrder)].flatMap((number) => number ?? []);
 }
 
+/** No number is nearly so long; the search for its last figures is quick on this length only. */
+const LONGEST_STEM = 200;
+
 /** The last run of figures, with as many places, higher or lower by some; undefined below 0. */
 function countedOn(stem: string, by: number): string | undefined {
-  const found = /^(.*?)(\d+)(\D*)$/su.exec(stem);
+  const found = /^(|.*?\D)(\d+)(\D*)$/su.exec(stem.length > LONGEST_STEM ? '' : stem);
   const [, before = '', figures = '', after = ''] = found ?? [];
   const number = BigInt(figures === '' ? -1 : figures) + BigInt(by);
   return figures === '' || number < 0n ? undefined : `${before}${String(number).padStart(figures.length, '0')}${after}`;

@@ -79,7 +79,7 @@ function textHit({ url, excerpt, meta }: Fragment): TextHit {
     excerpt: text
       .replaceAll(NUMBER_WORDS, '')
       .replaceAll(/\s+/g, ' ')
-      .replace(/[\s.]+$/, '')
+      .replace(/(?<![\s.])[\s.]+$/, '')
       .trim(),
   };
 }

@@ -44,12 +44,15 @@ function setOf(id: string, sheets: readonly ReelSheet[], lookup: Lookup): ShelfS
   };
 }
 
+/** Longer than any title is in a heading; what follows is quick on a text of this length only. */
+const LONGEST_COMMON = 200;
+
 /** What the titles of a set have in common at their beginning, cut at a mark between words: `Low Water, side 1` and
  * `Low Water, side 2` give `Low Water`. */
 export function commonTitle(titles: readonly string[]): string {
   const [first = '', ...others] = titles;
   if (others.length === 0) return first;
-  let length = first.length;
+  let length = Math.min(first.length, LONGEST_COMMON);
   for (const other of others) while (!other.startsWith(first.slice(0, length))) length -= 1;
   const splitsWord =
     titles.some((title) => /[\p{L}\p{N}]/u.test(title.charAt(length))) && /[\p{L}\p{N}]$/u.test(first.slice(0, length));
