@@ -23,7 +23,7 @@ async function checked(text: string, sum: string): Promise<Uint8Array> {
   const bytes = fromText(text.trim());
   // Where the page isn't trusted with cryptography (http:), the format's own check has to do.
   if (crypto.subtle === undefined) return bytes;
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes.slice()));
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes as Uint8Array<ArrayBuffer>));
   const found = [...digest].map((byte) => byte.toString(16).padStart(2, '0')).join('');
   if (found !== sum) throw new Damaged('its checksum differs');
   return bytes;
@@ -36,6 +36,7 @@ async function open(by: Opener): Promise<void> {
   await new Promise((resolve) => setTimeout(resolve, 30));
   try {
     const page = new TextDecoder().decode(await unseal(sealed, by));
+    sealed = undefined;
     if (await askFirst(page)) showDossier(page);
   } catch (error) {
     if (!(error instanceof WrongWords || error instanceof Damaged)) throw error;
@@ -94,6 +95,8 @@ async function start(): Promise<void> {
   const payload = element('p');
   try {
     sealed = await checked(payload.textContent ?? '', payload.dataset['sha256'] ?? '');
+    // It is held once as it is; its text isn't needed any more.
+    payload.textContent = '';
     say('closed');
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;
