@@ -1,12 +1,13 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
 import { byText } from '#model/diagnostic.ts';
 import { ENTRY_KINDS, type EntryKind } from '#model/words.ts';
-import { type CollectionFiles, readCollection } from '#read/collection.ts';
+import type { CollectionFiles } from '#read/collection.ts';
 import { type Change, editBody, editEntry } from '#read/entry-edit.ts';
 import { splitEntry } from '#read/front-matter.ts';
 import { type Written, writtenOf } from '#read/written-value.ts';
 import { EntryFiles, type FoundEntry } from './entry-files.ts';
 import { keyOrder } from './fields/kinds.ts';
+import { FreshFiles } from './fresh-files.ts';
 
 export interface DeskOptions {
   /** The collection's folder; absolute. */
@@ -54,15 +55,17 @@ export type Saved =
 export class Desk {
   readonly #options: DeskOptions;
   readonly #files: EntryFiles;
+  readonly #fresh: FreshFiles;
   #queue: Promise<unknown> = Promise.resolve();
 
   constructor(options: DeskOptions) {
     this.#options = options;
     this.#files = new EntryFiles(options.root);
+    this.#fresh = new FreshFiles(options.root);
   }
 
   entries(): readonly Listed[] {
-    const listed = readCollection(this.#options.root).entries.flatMap(({ address, entry }): Listed[] => {
+    const listed = this.#fresh.now().entries.flatMap(({ address, entry }): Listed[] => {
       if (address === undefined || address.folder === 'collection') return [];
       const title = entry?.root.fields['title'];
       return [{ kind: address.folder, id: address.id, title: title?.is === 'scalar' ? title.text : address.id }];
@@ -72,7 +75,7 @@ export class Desk {
   }
 
   async open(kind: EntryKind, id: string): Promise<Opened> {
-    const files = readCollection(this.#options.root);
+    const files = this.#fresh.now();
     const found = this.#files.find(files, kind, id);
     return await this.#opened(files, kind, id, found);
   }
@@ -81,7 +84,7 @@ export class Desk {
   async look(
     wish: Wish,
   ): Promise<{ problems: readonly Diagnostic[]; gone: readonly string[]; come: readonly string[] }> {
-    const files = readCollection(this.#options.root);
+    const files = this.#fresh.now();
     const found = this.#files.find(files, wish.kind, wish.id);
     const text = wished(found.text, wish);
     return { problems: await this.#problems(files, found.path, text), ...changedLines(found.text, text) };
@@ -89,7 +92,7 @@ export class Desk {
 
   save(wish: Wish): Promise<Saved> {
     return this.#inTurn(async () => {
-      const files = readCollection(this.#options.root);
+      const files = this.#fresh.now();
       const found = this.#files.find(files, wish.kind, wish.id);
       if (found.hash !== wish.hash) return { is: 'changed', theirs: found.text, yours: describe(wish) };
       const text = wished(found.text, wish);
@@ -107,14 +110,14 @@ export class Desk {
 
   addPhotograph(kind: EntryKind, id: string, name: string, bytes: Uint8Array): Promise<string> {
     return this.#inTurn(async () => {
-      const found = this.#files.find(readCollection(this.#options.root), kind, id);
+      const found = this.#files.find(this.#fresh.now(), kind, id);
       return await this.#files.addPhotograph(found, name, bytes);
     });
   }
 
   /** Where a photograph of an entry lies, if its folder has one of that name. */
   photograph(kind: EntryKind, id: string, name: string): string | undefined {
-    const files = readCollection(this.#options.root);
+    const files = this.#fresh.now();
     const { path } = this.#files.find(files, kind, id);
     return imagesOf(files, path).includes(name) ? `${folderOf(path)}${name}` : undefined;
   }
