@@ -67,4 +67,39 @@ export const cases = casesOf(editionBeforeCut, [
     given: { 'editions/lp': LP, 'reels/side-1': 'edition: lp\nside: "1"\ncuts: [{ number: "3" }]' },
     then: 'silent',
   },
+  {
+    when: 'the cut was used, and the reel is for no other record',
+    given: {
+      'editions/lp': 'issued: "1978-05"',
+      'reels/a': 'edition: lp\nside: "1"\ncuts: [{ number: "2", on: "1978-06-27", used: yes }]',
+    },
+    then: 'fires',
+    severity: 'warning',
+  },
+  {
+    when: 'it is the first cut, and nobody says whether it was used',
+    given: {
+      'editions/lp': 'issued: "1978-05"',
+      'reels/a': 'edition: lp\nside: "1"\ncuts: [{ number: "1", on: "1978-06-27" }]',
+    },
+    then: 'fires',
+    severity: 'note',
+  },
+  {
+    when: 'another reel of the side had been cut before',
+    given: {
+      'editions/lp': 'issued: "1978-05"',
+      'reels/a': 'edition: lp\nside: "1"\ncuts: [{ number: "1", on: "1978-03" }]',
+      'reels/b': 'edition: lp\nside: "1"\ncuts: [{ number: "1", on: "1978-06-27", used: yes }]',
+    },
+    then: 'silent',
+  },
+  {
+    when: 'only a late cut is known of a record that came out long before',
+    given: {
+      'editions/lp': 'issued: "1968"',
+      'reels/a': 'edition: lp\nside: "1"\ncuts: [{ number: "4", on: "1978" }]',
+    },
+    then: 'silent',
+  },
 ]);

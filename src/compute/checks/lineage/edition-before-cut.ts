@@ -10,12 +10,12 @@ export const editionBeforeCut = crossCheck({
   scope: 'edition',
   reads: ['edition', 'issued', 'firstCuts'],
   judge: ({ edition, issued, firstCuts }) =>
-    firstCuts.flatMap(({ reel, cut, on }) =>
+    firstCuts.flatMap(({ reel, cut, on, inferred }) =>
       datesApart(
         { what: `cut ${cut.number?.written ?? 'without a number'}`, title: reel.title.written, on },
         { what: 'the record', title: edition.title.written, on: issued },
         'The record is dated before the cut that it was pressed from.',
         'A first pressing from an earlier cut, and this copy from a later pressing, would agree: add that cut, or give the pressing its own date. Or the date of issue is the announced one.',
-      ),
+      ).map((doubt) => (inferred ? { ...doubt, severity: 'note' as const } : doubt)),
     ),
 });
