@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import { acceptedJson } from '#publish/catalogue-json.ts';
 import { checkBag } from '#publish/export/bag-check.ts';
 import { commandLine } from './arguments.ts';
 import { DONE, type Io, PROBLEMS } from './io.ts';
@@ -17,7 +18,7 @@ export async function check(args: readonly string[], io: Io): Promise<number> {
   const { problems, accepted } = catalogue;
   const counts = countsOf(problems);
   if (shared.json) {
-    io.out(`${JSON.stringify({ problems, accepted, counts }, null, 2)}\n`);
+    io.out(`${JSON.stringify({ problems, accepted: accepted.map(acceptedJson), counts }, null, 2)}\n`);
   } else {
     io.out(problems.map(problemText).join('\n'));
     io.err(`${problems.length === 0 ? '' : '\n'}${countsText(counts, accepted)}`);

@@ -1,4 +1,5 @@
 import type { Catalogue, ReelSheet } from '#model/catalogue.ts';
+import type { Accepted } from '#model/diagnostic.ts';
 import { type Fact, itemsOf, type Known, valueOf } from '#model/fact.ts';
 import type { Generation } from '#model/lineage.ts';
 import type { Playing } from '#model/playing.ts';
@@ -14,7 +15,7 @@ export function catalogueJson(catalogue: Catalogue): string {
     catalogue: SHAPE,
     made: catalogue.today,
     problems,
-    accepted,
+    accepted: accepted.map(acceptedJson),
     reels: reels.map(reelJson),
     lineages: lineage.byEdition.map(({ edition, reels: ids, edges }) => ({
       edition,
@@ -25,6 +26,9 @@ export function catalogueJson(catalogue: Catalogue): string {
   };
   return `${JSON.stringify(told, null, 1)}\n`;
 }
+
+/** An accepted problem in the one shape of all problems, with the owner’s reason beside it. */
+export const acceptedJson = ({ problem, why, on }: Accepted) => ({ ...problem, why, on });
 
 function reelJson(sheet: ReelSheet) {
   const { reel, worked, findings, playing, lineage, missing } = sheet;

@@ -62,6 +62,10 @@ describe('the demo collection', () => {
         .sort(),
     );
     expect(accepted).toHaveLength(PLANTED.filter((one) => one.accepted === true).length);
+    for (const one of PLANTED.filter(({ accepted: isAccepted }) => isAccepted === true))
+      expect(accepted).toContainEqual(
+        expect.objectContaining({ code: one.code, severity: one.severity, why: expect.stringMatching(/\p{L}/u) }),
+      );
     expect(exit).toBe(0);
   });
 
