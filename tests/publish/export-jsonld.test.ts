@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { isoDuration } from '#publish/export/iso-duration.ts';
 import { jsonldExport } from '#publish/export/jsonld.ts';
+import { reelScript } from '#render/views/schema-org.ts';
+import { isoDuration } from '#render/words/iso-duration.ts';
 import { dossierOf } from '../given/share-of.ts';
 import { catalogueOf } from '../given/small-collection.ts';
 import { MAY_BE_TOLD, TOLD_EVERYTHING, wordsToldIn } from '../given/told-everything.ts';
@@ -46,5 +47,13 @@ describe('schema.org', () => {
     const { dossier } = dossierOf(await catalogueOf(TOLD_EVERYTHING), 'qr13-insurer');
     const told = wordsToldIn(String(jsonldExport(dossier.reduced).files.get('')));
     expect(told.filter((word) => !(MAY_BE_TOLD['insurer'] ?? []).includes(word))).toEqual([]);
+  });
+
+  test('in a page, nothing in it ends the element that it stands in', async () => {
+    const catalogue = await catalogueOf({ 'reels/a': 'title: "</script><script>x"' });
+    const [sheet] = catalogue.reels;
+    const text = sheet === undefined ? '' : reelScript(sheet, catalogue);
+    expect(text).not.toContain('<');
+    expect(JSON.parse(text).name).toBe('</script><script>x');
   });
 });

@@ -82,9 +82,9 @@ describe('every file of the site', () => {
       expect(head.replace(/^\s*<meta charset="utf-8">\s*/, '').startsWith(policy), path).toBe(true);
       expect(html.match(/<[a-z][^>]*\sstyle\s*=/gi) ?? [], path).toEqual([]);
       expect(html.match(/<[a-z][^>]*\son[a-z]+\s*=/gi) ?? [], path).toEqual([]);
-      expect(html.match(/<style\b|<script(?![^>]*\ssrc=)[^>]*>(?!\s*<\/script>)|javascript:/gi) ?? [], path).toEqual(
-        [],
-      );
+      // Facts for programs are a data block, which is never run and which script-src isn't about (HTML, 4.12.1).
+      const run = html.replaceAll('<script type="application/ld+json">', '');
+      expect(run.match(/<style\b|<script(?![^>]*\ssrc=)[^>]*>(?!\s*<\/script>)|javascript:/gi) ?? [], path).toEqual([]);
     }
   });
 
