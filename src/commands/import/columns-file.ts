@@ -32,7 +32,7 @@ function parsed(text: string, path: string): Record<string, unknown> {
   } catch {
     // Answered below.
   }
-  throw new UsageError(`${path} isn't as the import wrote it. Mend it, or move it away and let it be written again.`);
+  throw new UsageError(`${path} isn't as the import wrote it. Mend it, or move it away: the import writes it anew.`);
 }
 
 const KEYS = new Set([...REEL_COLUMNS.map(({ key }) => key), 'also', '?']);
