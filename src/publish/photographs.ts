@@ -25,6 +25,8 @@ import { copyKept, DamagedCache, type Kept, keep, readKept, sha256 } from './pic
 const AT_ONCE = 2;
 /** Where the pictures stand in the site. */
 const FOLDER = 'photographs';
+/** How often pictures are made anew when another program keeps taking their place. */
+const MOST_TRIES = 3;
 const SETTINGS = sha256(PICTURE_SETTINGS).slice(0, 12);
 
 export interface PhotographFile {
@@ -90,10 +92,20 @@ export async function publishPhotographs(
   const photographs = new Map<string, PublishedPhotograph>();
   const faults = new Map<string, PictureFault>();
   const outside: { path: string; region: Region }[] = [];
+  const turns = new Map<string, Promise<unknown>>();
   const results = await eachOf(wanted, options.progress, async ({ file, regions }) => {
     const photograph = await openPhotograph(file, seen, options.cache);
     if ('problem' in photograph) return photograph;
-    return await publishOne(photograph, regions, join(into, FOLDER), work).catch(faultOfPicture);
+    // The same photograph beside two entries is made once: the second waits, and finds it kept.
+    const before = turns.get(photograph.shelf) ?? Promise.resolve();
+    const published = before
+      .then(() => publishOne(photograph, regions, join(into, FOLDER), work))
+      .catch(faultOfPicture);
+    turns.set(
+      photograph.shelf,
+      published.catch(() => undefined),
+    );
+    return await published;
   });
   await seen.save();
   for (const [at, { path, regions }] of wanted.entries()) {
@@ -174,9 +186,12 @@ async function keptIn<T>(folder: string, into: string, work: Work, make: (folder
     return kept.facts;
   }
   work.made += 1;
-  const made = await keep(folder, make);
-  await copyKept(made, into);
-  return made.facts;
+  for (let tries = 1; ; tries += 1) {
+    const made = await keep(folder, make);
+    // Another program that made the same just now may have taken its place in mid-copy.
+    if (await copiedWhole(made, into)) return made.facts;
+    if (tries === MOST_TRIES) throw new DamagedCache(folder);
+  }
 }
 
 async function copiedWhole(kept: Kept<unknown>, into: string): Promise<boolean> {

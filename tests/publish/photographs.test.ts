@@ -70,6 +70,15 @@ describe('what is published of a photograph', () => {
     }
   });
 
+  test('the same photograph beside four entries is made once, on a fresh cache too', async () => {
+    const names = ['one.jpg', 'two.jpg', 'three.jpg', 'four.jpg'];
+    for (const name of names) await writeFile(join(folder, name), camera);
+    const wanted = names.map((name) => ({ ...file(name), regions: [LABEL] }));
+    const result = await publishPhotographs(wanted, join(folder, 'twins'), { cache: join(folder, 'cache-of-twins') });
+    expect([...result.photographs.keys()]).toEqual(names);
+    expect(result.work).toMatchObject({ opened: 1, made: 2, reused: 6 });
+  });
+
   test('no name says what the original was called', async () => {
     for (const path of await filesOf(into)) expect(path.slice(into.length)).not.toMatch(/box|front/);
     expect(published.sizes.map((size) => size.webp)).toEqual(
