@@ -1,7 +1,8 @@
 import type { Answer } from './calculation.ts';
 
 /** The figure or the figures of an answer, each with its band, as a person reads them. */
-export function figureLines({ value, unit, low, high }: Answer): string[] {
+export function figureLines({ value, unit, low, high, told }: Answer): readonly string[] {
+  if (told !== undefined) return told;
   if (typeof value === 'number') {
     const band = typeof low === 'number' && typeof high === 'number' ? `, ${round(low)} to ${round(high)}` : '';
     return [`${round(value)} ${unit}${band}`];

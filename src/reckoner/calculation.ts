@@ -14,6 +14,8 @@ export interface Answer {
   readonly source: string;
   /** Further figures that follow from the same inputs, under names of their own. */
   readonly also?: Readonly<Record<string, unknown>>;
+  /** The value in words, where its keys don’t read well. */
+  readonly told?: readonly string[];
   /** What to mind when using it; printed where the figure stands. */
   readonly mind: readonly string[];
 }

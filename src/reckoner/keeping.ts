@@ -81,6 +81,10 @@ export const bakeWindowOf: Calculation = {
         })),
       },
       unit: null,
+      told: windows.map(
+        ({ practice, closesEarliest, closesLatest, state, says }) =>
+          `${practice === 'published' ? 'a published practice' : 'common practice'}: closes ${closesEarliest.replace('T', ' ')} to ${closesLatest.replace('T', ' ')}, ${state} (${says})`,
+      ),
       inputs: [
         { name: 'ended', written: ended.written, basis: 'stated' },
         { name: 'now', written: now.written, basis: asked.has('now') ? 'stated' : 'assumed' },

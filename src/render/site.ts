@@ -1,3 +1,4 @@
+import type { CalculationForm } from '#model/calculation-form.ts';
 import type { Care } from '#model/care.ts';
 import type { Catalogue } from '#model/catalogue.ts';
 import type { Dossier, OwnShare } from '#model/dossier.ts';
@@ -14,6 +15,8 @@ export interface Site {
   readonly entryLines?: ReadonlyMap<string, readonly string[]>;
   /** What the pages about keeping, baking and playing are made from; without it they are empty. */
   readonly care?: Care;
+  /** The sums of the reckoner, each with an example worked out. */
+  readonly calculations?: readonly CalculationForm[];
   /** The owner's shares, by id; on the owner's site only. */
   readonly shares?: ReadonlyMap<string, OwnShare>;
   /** What is being sealed, when it is a dossier that is rendered: `catalogue` is then its reduced one. */
