@@ -12,7 +12,7 @@ export interface TapeName {
 }
 
 /** By base, the thickest first. */
-export const TAPE_NAMES: readonly TapeName[] = [
+const TAPE_NAMES: readonly TapeName[] = [
   {
     name: 'standard play',
     short: 'SP',
