@@ -61,6 +61,11 @@ async function sealed(
 }
 
 const payloadOf = (text: string) => /-----BEGIN AGE[\s\S]+?-----END AGE ENCRYPTED FILE-----/.exec(text)?.[0] ?? '';
+/** The same but for one letter, in mid-payload. */
+function oneLetterOther(payload: string): string {
+  const middle = payload.indexOf('\n', payload.length / 2) + 20;
+  return `${payload.slice(0, middle)}${payload[middle] === 'A' ? 'B' : 'A'}${payload.slice(middle + 1)}`;
+}
 const opened = async (text: string) =>
   new TextDecoder().decode(await unseal(fromText(payloadOf(text)), { words: WORDS }));
 
@@ -241,13 +246,7 @@ describe('in a browser, from file: and without a network', () => {
   });
 
   test.each([
-    [
-      'one bit is flipped',
-      (text: string) =>
-        text.replace(/(\n[A-Za-z0-9+/]{20})([A-Za-z])/g, (all, before: string, letter: string, at: number) =>
-          at > text.length / 2 && at < text.length / 2 + 90 ? before + (letter === 'A' ? 'B' : 'A') : all,
-        ),
-    ],
+    ['one bit is flipped', (text: string) => text.replace(payloadOf(text), oneLetterOther(payloadOf(text)))],
     [
       'it breaks off',
       (text: string) =>

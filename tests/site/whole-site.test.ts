@@ -15,6 +15,8 @@ const RULES: ConfigData = {
     'no-trailing-whitespace': 'off',
     'doctype-style': 'off',
     'attribute-boolean-style': 'off',
+    // A group of ticks answers under one name: HTML Standard, 4.10.22.4, constructing the entry list.
+    'form-dup-name': ['error', { shared: ['radio', 'checkbox', 'submit', 'button', 'reset'] }],
     // What may be typed is offered under the number box: a select can't be typed into.
     'prefer-native-element': ['error', { exclude: ['listbox'] }],
   },

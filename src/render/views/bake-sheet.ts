@@ -70,15 +70,12 @@ const NOT_GIVEN = 'not given by this source';
 
 function practiceRow(one: BakeRow): Markup {
   const passes = one.passes;
-  return row(html`${one.practice}<br/><span class="soft">${one.rests}; ${one.source}</span>`, [
-    cell(
-      'Warmth',
-      html`${one.warmth}${one.remark !== undefined && html`<br/><span class="soft">${one.remark}</span>`}`,
-    ),
+  return row(html`${one.practice}<br><span class="soft">${one.rests}; ${one.source}</span>`, [
+    cell('Warmth', html`${one.warmth}${one.remark !== undefined && html`<br><span class="soft">${one.remark}</span>`}`),
     cell('For', one.hours),
     cell('Heat ends', span(one.heatEnds)),
     cell('Cooled', span(one.cooledAt)),
-    cell('Stops playing', html`${one.saysOfWindow !== undefined && html`${one.saysOfWindow}<br/>`}${span(one.closes)}`),
+    cell('Stops playing', html`${one.saysOfWindow !== undefined && html`${one.saysOfWindow}<br>`}${span(one.closes)}`),
     cell(
       'Passes',
       passes === undefined ? NOT_GIVEN : passes[0] === passes[1] ? String(passes[0]) : `${passes[0]} to ${passes[1]}`,

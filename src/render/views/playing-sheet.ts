@@ -35,7 +35,7 @@ function orderTable(play: readonly PlannedReel[], place: PlanPlace): Markup {
         'Runs',
         reel.runsS === undefined
           ? told({ says: reel.runsBy, known: false })
-          : html`${clock(reel.runsS)}${reel.runs === 2 && ' twice'}<br/><span class="soft">${reel.runsBy}</span>`,
+          : html`${clock(reel.runsS)}${reel.runs === 2 && ' twice'}<br><span class="soft">${reel.runsBy}</span>`,
         'r nowrap',
       ),
     ]),
@@ -45,7 +45,7 @@ function orderTable(play: readonly PlannedReel[], place: PlanPlace): Markup {
 
 const condition = (reel: PlanReel): Markup =>
   reel.may === 'yes'
-    ? html`${mark('clear', 'clear')}<br/>seen ${reel.looked}`
+    ? html`${mark('clear', 'clear')}<br>seen ${reel.looked}`
     : html`${mark('care', 'with care')} ${reel.because.join(' ')}`;
 
 const settings = (reel: PlanReel, machine: string | undefined): Markup =>
