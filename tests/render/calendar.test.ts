@@ -28,6 +28,17 @@ test('another program reads the calendar back as it was meant (RFC 5545)', () =>
   expect(events[1]?.endDate.toString()).toBe('2026-04-02T08:00:00');
 });
 
+// C-545, C-546: what RFC 5545 compels (sections 3.6, 3.6.1 and 3.7; the second from memory).
+test('the calendar and each of its events have what the standard compels', () => {
+  const calendar = new ICAL.Component(ICAL.parse(TEXT));
+  expect(calendar.getFirstPropertyValue('version')).toBe('2.0');
+  expect(calendar.getFirstPropertyValue('prodid')).toBeTruthy();
+  for (const event of calendar.getAllSubcomponents('vevent')) {
+    for (const name of ['uid', 'dtstamp', 'dtstart']) expect(event.getFirstPropertyValue(name), name).toBeTruthy();
+  }
+});
+
+// C-156: RFC 5545 section 3.1.
 test('its lines end in CR LF and hold at most 75 octets', () => {
   const lines = TEXT.split('\r\n');
   expect(TEXT.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);

@@ -32,7 +32,6 @@ function complaints(id: string, by: string): string[] {
   const [kind, name = ''] = by.split(/:(.*)/s);
   if (kind === 'reckon') return PUBLISHED.some((row) => row.id === id && row.reckon) ? [] : [`${id}: no reckon args`];
   if (kind === 'gap') return KNOWN_GAPS.includes(id) ? [] : [`${id}: a gap with no reason in tests/known-gaps.txt`];
-  if (kind === 'pending') return [];
   const file = {
     case: `src/compute/checks/${name}.cases.ts`,
     rule: `src/compute/condition/rules/${name}.cases.ts`,
