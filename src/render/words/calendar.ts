@@ -40,8 +40,7 @@ const escaped = (text: string): string =>
   text
     .replace(/[\\;,]/g, (character) => `\\${character}`)
     .replace(/\r\n|\r|\n/g, '\\n')
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out
-    .replace(/[\u0000-\u0008\u000b-\u001f\u007f]/g, '');
+    .replace(/(?!\t)\p{Cc}/gu, '');
 
 /** Longer lines go on in the next one, behind a space; no character is cut in two. */
 function folded(line: string): string {

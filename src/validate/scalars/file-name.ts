@@ -1,8 +1,7 @@
 import { type Parsed, parsed, quoted, refused } from './parsed.ts';
 
 const EXPECTED = 'a file beside the entry, such as box-front.jpg';
-// biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
-const ODD = /[\u0000-\u001f\u007f\\]|^[/~]|^[a-z]:/iu;
+const ODD = /[\p{Cc}\\]|^[/~]|^[a-z]:/iu;
 
 /** The name of a file in the entry's own folder, or in a folder within it, with `/`. No name leads out of it, however it
  * is spelled. */
