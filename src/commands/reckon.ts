@@ -1,8 +1,8 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
+import { nearestOf } from '#model/nearest.ts';
 import { keyProblem } from '#reckoner/asked.ts';
 import type { Calculation } from '#reckoner/calculation.ts';
 import { questionsOf } from '#reckoner/question.ts';
-import { nearestOf } from '#validate/nearest.ts';
 import { DONE, type Io, USED_WRONGLY } from './io.ts';
 import { problemText } from './problem-list.ts';
 import { CALCULATIONS } from './reckon/calculations.ts';

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
-import { nearestOf } from '#validate/nearest.ts';
+import { nearestOf } from '#model/nearest.ts';
 import { type Asked, ask, type Key, keyProblem, type Surroundings } from './asked.ts';
 import type { Calculation } from './calculation.ts';
 

@@ -1,8 +1,8 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
 import type { Entries } from '#model/entries.ts';
 import { itemsOf, type Known } from '#model/fact.ts';
+import { nearestOf } from '#model/nearest.ts';
 import type { EntryKind } from '#model/words.ts';
-import { nearestOf } from './nearest.ts';
 import { edition } from './schemas/edition.ts';
 import { machine } from './schemas/machine.ts';
 import { note } from './schemas/note.ts';

@@ -3,7 +3,7 @@ import type { Diagnostic } from '#model/diagnostic.ts';
 import type { Entries } from '#model/entries.ts';
 import type { EntryBase, Photo } from '#model/entry.ts';
 import { itemsOf, type Known } from '#model/fact.ts';
-import { nearestOf } from './nearest.ts';
+import { nearestOf } from '#model/nearest.ts';
 
 /** What entries say of photographs against the files beside them: named and not there, there and not named, not a
  * picture that opens, read from without being listed. */

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
+import { nearestOf } from '#model/nearest.ts';
 import type { Place } from '#model/place.ts';
 import type { Branch, Node } from '#read/tree.ts';
-import { nearestOf } from './nearest.ts';
 import { nodeAt } from './prune.ts';
 import type { Trouble } from './trouble.ts';
 

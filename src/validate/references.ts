@@ -2,10 +2,10 @@ import type { Diagnostic } from '#model/diagnostic.ts';
 import type { Edition } from '#model/edition.ts';
 import type { Entries } from '#model/entries.ts';
 import { itemsOf, type Known, valueOf } from '#model/fact.ts';
+import { nearestOf } from '#model/nearest.ts';
 import type { PersonRef } from '#model/person.ts';
 import type { Reel } from '#model/reel.ts';
 import type { EntryKind } from '#model/words.ts';
-import { nearestOf } from './nearest.ts';
 
 type IdRef = { readonly folder: EntryKind; readonly to: Known<string> | undefined };
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { nearestOf } from '#model/nearest.ts';
 import { parsePartialDate } from '#validate/date.ts';
-import { nearestOf } from '#validate/nearest.ts';
 import { parseDuration } from '#validate/scalars/duration.ts';
 import { parseEqualisation } from '#validate/scalars/equalisation.ts';
 import { parseFileName } from '#validate/scalars/file-name.ts';

@@ -47,6 +47,7 @@ import { sideMissing } from './set/side-missing.ts';
 import { ended } from './share/ended.ts';
 import { nothing } from './share/nothing.ts';
 import { showsPrivate } from './share/shows-private.ts';
+import { unknownFact } from './share/unknown-fact.ts';
 import { copyLogAmbiguous } from './speed/copy-log-ambiguous.ts';
 import { halfSpeedCut } from './speed/half-speed-cut.ts';
 import { bareHub } from './stock/bare-hub.ts';
@@ -112,6 +113,7 @@ export const CHECKS: readonly Check[] = [
   ended,
   nothing,
   showsPrivate,
+  unknownFact,
   copyLogAmbiguous,
   halfSpeedCut,
   bareHub,

@@ -1,4 +1,4 @@
-import { nearestOf } from '../nearest.ts';
+import { nearestOf } from '#model/nearest.ts';
 import { type Parser, parsed, quoted, refused } from './parsed.ts';
 
 /** A parser for a closed list of words, capitals aside. What isn't in it is refused with the whole list. */
