@@ -3,14 +3,14 @@ import { itemsOf, type Known } from '#model/fact.ts';
 import type { Reel } from '#model/reel.ts';
 import type { Status } from '#model/words.ts';
 import { numbersToLookFor } from '../identifiers/numbers-to-look-for.ts';
-import { orderOf } from '../identifiers/sides.ts';
+import { orderOf, sideWrittenLike } from '../identifiers/sides.ts';
 import type { CheckContext } from './context.ts';
 import type { ReelSet } from './set-facts.ts';
 
 export interface MissingSide {
   /** 1 to 8. */
   readonly order: number;
-  /** As an edition or a reel of the set writes it. */
+  /** As the lost reel or an edition writes it, else in the way of the side that is here. */
   readonly written: string;
   /** A reel that is known to be this side, and is lost. */
   readonly known: Reel | undefined;
@@ -39,7 +39,7 @@ export function missingSides(set: ReelSet, context: CheckContext): SidesMissing 
   const found = new Set(set.reels.filter((reel) => !LOST.includes(reel.status.value)).flatMap(ordersOf));
   const known = set.reels.flatMap(ordersOf);
   if (set.reels.some((reel) => itemsOf(reel.sides).length === 0 && !LOST.includes(reel.status.value))) return undefined;
-  const missing = expectedSides(editions, known).filter(({ order }) => !found.has(order));
+  const missing = expectedSides(editions, known, side.value).filter(({ order }) => !found.has(order));
   if (missing.length === 0) return undefined;
   return { held, side, missing: missing.map(({ order, written }) => describe(order, written, set, editions, side)) };
 }
@@ -54,7 +54,7 @@ function describe(
   const known = set.reels.find((reel) => LOST.includes(reel.status.value) && ordersOf(reel).includes(order));
   return {
     order,
-    written,
+    written: itemsOf(known?.sides).find((side) => orderOf(side.value) === order)?.value ?? written,
     known,
     numbers: numbersToLookFor({ order, heldSide: heldSide.value, known, reels: set.reels, editions }),
   };
@@ -70,6 +70,7 @@ function editionsOf(set: ReelSet, context: CheckContext): readonly Edition[] {
 function expectedSides(
   editions: readonly Edition[],
   known: readonly number[],
+  heldSide: string,
 ): readonly { order: number; written: string }[] {
   const listed = editions.flatMap((edition) => itemsOf(edition.sides).map((side) => side.side.value));
   const orders = new Map(
@@ -78,5 +79,8 @@ function expectedSides(
   if (orders.size > 0)
     return [...orders].map(([order, written]) => ({ order, written })).sort((a, b) => a.order - b.order);
   const last = Math.max(...known);
-  return Array.from({ length: last + (last % 2) }, (_, at) => ({ order: at + 1, written: String(at + 1) }));
+  return Array.from({ length: last + (last % 2) }, (_, at) => ({
+    order: at + 1,
+    written: sideWrittenLike(at + 1, heldSide),
+  }));
 }

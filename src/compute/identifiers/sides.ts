@@ -53,6 +53,11 @@ export function orderOf(side: string | undefined): number | undefined {
   return order >= 1 && order <= LETTERS.length ? order : undefined;
 }
 
+/** Side 1 to 8 in the way another side is written: as a letter beside a letter, else as a figure. */
+export function sideWrittenLike(order: number, other: string): string {
+  return isSideLetter(plainForm(other)) ? (LETTERS[order - 1] ?? String(order)) : String(order);
+}
+
 function twoPair(one: Side, other: Side, span: number): WaysToPair | 'same' | undefined {
   if (one.stem === other.stem && one.letter !== null && one.letter === other.letter) return 'same';
   if (one.plain === other.plain) return 'same';

@@ -29,6 +29,12 @@ export const cases = casesOf(sideMissing, [
     says: ['WQX 4472', 'WQX 4472-1'],
   },
   {
+    when: 'the sides are written as letters, and the record has none listed',
+    given: { 'reels/one': 'set: pair\nside: A\nnumbers: { matrix: [QVX 101-A] }' },
+    then: 'fires',
+    says: ['Side B', 'No entry tells of side B', 'QVX 101-B'],
+  },
+  {
     when: 'one of four is lost',
     given: {
       'reels/one': 'set: box\nside: A',

@@ -11,7 +11,7 @@ export const printThrough = kindRule({
     'Bertram, The print-through phenomenon, JAES 28, 1980: worst at a wavelength of 2π times the tape’s thickness',
     'common practice, no source: masters are kept tail out, so that the stronger echo falls after the sound and is covered by it',
   ],
-  cautions: ['playing', 'heat'],
+  cautions: ['playing'],
   action:
     'Leave it as it is wound until it is next played, then store it tail out. Don’t wind it for this alone while its binder isn’t known to be sound.',
   judge: ({ wind }) =>
