@@ -1,4 +1,5 @@
-import { resolve } from 'node:path';
+import { relative, resolve } from 'node:path';
+import type { Entries } from '#model/entries.ts';
 import { acceptedJson } from '#publish/catalogue-json.ts';
 import { checkBag } from '#publish/export/bag-check.ts';
 import { commandLine } from './arguments.ts';
@@ -20,10 +21,20 @@ export async function check(args: readonly string[], io: Io): Promise<number> {
   if (shared.json) {
     io.out(`${JSON.stringify({ problems, accepted: accepted.map(acceptedJson), counts }, null, 2)}\n`);
   } else {
-    io.out(problems.map(problemText).join('\n'));
+    io.out(problems.map((problem) => problemText(problem, io.width)).join('\n'));
     io.err(`${problems.length === 0 ? '' : '\n'}${countsText(counts, accepted)}`);
+    if (problems.length === 0 && isEmpty(catalogue.entries)) io.err(howToBegin(shared.collection, io));
   }
   return counts.error > 0 || (values.strict === true && counts.warning > 0) ? PROBLEMS : DONE;
+}
+
+const isEmpty = ({ collection: _, unusable, ...kinds }: Entries) =>
+  unusable.size === 0 && Object.values(kinds).every((entries) => entries.length === 0);
+
+function howToBegin(collection: string, io: Io): string {
+  const folder = relative(io.cwd, collection) || '.';
+  const there = folder === 'collection' ? '' : ` --collection ${folder.startsWith('..') ? collection : folder}`;
+  return `There is no entry in ${collection} yet, so there was nothing to check. "npm run new -- reel ID${there}" writes the first, and "npm run import -- FILE${there}" makes entries of a spreadsheet.\n`;
 }
 
 /** Whether a bag is whole: every file is there, and none has changed since it was made. */

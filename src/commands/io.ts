@@ -13,6 +13,8 @@ export interface Io {
   readonly terminal: boolean;
   /** Whether out goes to a file or another program, which reads JSON sooner than words. */
   readonly piped?: boolean;
+  /** How many characters a line of the terminal has that out goes to; undefined where it is none. */
+  readonly width?: number;
 }
 
 /** The exit codes: done, problems in the entries, used wrongly, a fault of the program's own. */

@@ -75,7 +75,7 @@ export class KeepCurrent {
     this.#changed();
     const ms = Math.round(performance.now() - started);
     for (const problem of catalogue.problems)
-      if (problem.severity === 'error') this.#io.err(`${problemText(problem)}\n`);
+      if (problem.severity === 'error') this.#io.err(`${problemText(problem, this.#io.width)}\n`);
     this.#io.err(`Read again in ${ms} ms. ${countsText(countsOf(catalogue.problems), catalogue.accepted)}`);
     return catalogue;
   }

@@ -53,7 +53,10 @@ function filesOf(collection: string, memory?: EntryMemory): CollectionFiles {
   try {
     return readCollection(collection, memory);
   } catch (error) {
-    if (error instanceof NoCollection) throw new UsageError(`${error.message} --collection names it.`);
+    if (error instanceof NoCollection)
+      throw new UsageError(
+        `${error.message} --collection names it; "npm run new -- reel ID --collection DIR" makes one with a first reel in it.`,
+      );
     throw error;
   }
 }

@@ -1,23 +1,27 @@
 import type { Accepted, Diagnostic } from '#model/diagnostic.ts';
+import { foldedText } from './folded-text.ts';
 
-/** How a problem is laid out in the terminal. */
-export function problemText(problem: Diagnostic): string {
+/** How a problem is laid out in the terminal. Its first line is always whole: other programs look for it.
+ *
+ * @param width  The terminal's, in characters; undefined where it goes to a file or another program: then nothing is folded. */
+export function problemText(problem: Diagnostic, width?: number): string {
   const { file, line, column } = problem.place;
-  const lines = [
-    `${file}:${line}:${column}  ${problem.severity}  ${problem.code}`,
-    `  ${problem.message}`,
-    `  found     ${indent(problem.found)}`,
-    `  expected  ${indent(problem.expected)}`,
-    `  do        ${indent(problem.action)}`,
-    ...problem.related.map(
-      (related) =>
-        `  see       ${related.place.file}:${related.place.line}:${related.place.column}  ${related.message}`,
-    ),
-  ];
-  return `${lines.map(plain).join('\n')}\n`;
+  const told = [
+    ['', problem.message],
+    ['found', problem.found],
+    ['expected', problem.expected],
+    ['do', problem.action],
+    ...problem.related.map(({ place, message }) => ['see', `${place.file}:${place.line}:${place.column}  ${message}`]),
+  ] as const;
+  const lines = told.map(([name = '', text = '']) => {
+    const hanging = name === '' ? 2 : 12;
+    return text
+      .split('\n')
+      .map((part, at) => foldedText(`  ${at === 0 ? name : ''}`.padEnd(hanging) + part, width, hanging))
+      .join('\n');
+  });
+  return `${[`${file}:${line}:${column}  ${problem.severity}  ${problem.code}`, ...lines].map(plain).join('\n')}\n`;
 }
-
-const indent = (text: string) => text.split('\n').join('\n            ');
 
 /** Text of an entry goes to the terminal without control and direction characters: an escape sequence could rewrite
  * lines that stand above it. */

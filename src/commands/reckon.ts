@@ -31,7 +31,7 @@ export async function reckon(args: readonly string[], io: Io): Promise<number> {
   }
   if (problems.length > 0) return refuse(problems, line.json, io);
   io.out(line.json ? answerJson(calculation.name, answered) : answerText(calculation, answered));
-  if (!line.json) for (const problem of inData(answered)) io.err(problemText(problem));
+  if (!line.json) for (const problem of inData(answered)) io.err(problemText(problem, io.width));
   return DONE;
 }
 
@@ -119,7 +119,7 @@ function unknownName(name: string | undefined): readonly Diagnostic[] {
 /** Programs get the problems on stdout whatever the format; a person at a terminal gets them once, in words. */
 function refuse(problems: readonly Diagnostic[], json: boolean, io: Io): number {
   if (json || !io.terminal) io.out(`${JSON.stringify({ problems }, undefined, 2)}\n`);
-  if (!json) for (const problem of problems) io.err(problemText(problem));
+  if (!json) for (const problem of problems) io.err(problemText(problem, io.width));
   return USED_WRONGLY;
 }
 

@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import { diskTrouble } from '#publish/disk-trouble.ts';
 import { FAULT, type Io, USED_WRONGLY, UsageError } from './io.ts';
 
 type Command = (args: readonly string[], io: Io) => Promise<number>;
@@ -33,6 +34,11 @@ export async function runCommand(name: string, args: readonly string[]): Promise
       io.err(`${error.message}\n`);
       return USED_WRONGLY;
     }
+    const trouble = diskTrouble(error);
+    if (trouble !== undefined) {
+      io.err(`${trouble}\n`);
+      return USED_WRONGLY;
+    }
     io.err(`A fault of the program's own. Your entries are as they were.\n${stackOf(error)}\n`);
     io.err('Please report it with the lines above; DEVELOPERS.md says where.\n');
     return FAULT;
@@ -48,6 +54,7 @@ function processIo(): Io {
     env: process.env,
     terminal: process.stderr.isTTY === true,
     piped: process.stdout.isTTY !== true,
+    ...(process.stdout.isTTY === true ? { width: process.stdout.columns || 100 } : {}),
   };
 }
 

@@ -44,7 +44,7 @@ export async function start(args: readonly string[], io: Io): Promise<number> {
 async function buildAndTell(options: BuildOptions, io: Io): Promise<void> {
   const { catalogue } = await buildSite(options, io);
   const errors = catalogue.problems.filter((problem) => problem.severity === 'error');
-  for (const problem of errors) io.err(`${problemText(problem)}\n`);
+  for (const problem of errors) io.err(`${problemText(problem, io.width)}\n`);
   io.err(countsText(countsOf(catalogue.problems), catalogue.accepted));
 }
 
