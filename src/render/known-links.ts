@@ -1,6 +1,7 @@
 import type { Catalogue } from '#model/catalogue.ts';
 import { itemsOf } from '#model/fact.ts';
 import { entryHref, href } from './links.ts';
+import { madeOnce } from './made-once.ts';
 
 /** Where the numbers and ids that a text may name lead to. */
 export interface KnownLinks {
@@ -10,16 +11,8 @@ export interface KnownLinks {
   readonly pageOf: (file: string) => string | undefined;
 }
 
-const KNOWN = new WeakMap<Catalogue, KnownLinks>();
-
 /** Made once a catalogue. */
-export function knownLinks(catalogue: Catalogue): KnownLinks {
-  const known = KNOWN.get(catalogue);
-  if (known !== undefined) return known;
-  const made = makeLinks(catalogue);
-  KNOWN.set(catalogue, made);
-  return made;
-}
+export const knownLinks = madeOnce('links', makeLinks);
 
 /** A run of letters, digits and the signs that stand inside numbers and ids. */
 const WORD = /[\p{L}\p{N}]+(?:[-/.][\p{L}\p{N}]+)*/gu;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jsonldExport } from '#publish/export/jsonld.ts';
+import { lookupOf } from '#render/views/lookup.ts';
 import { reelScript } from '#render/views/schema-org.ts';
 import { isoDuration } from '#render/words/iso-duration.ts';
 import { dossierOf } from '../given/share-of.ts';
@@ -52,7 +53,7 @@ describe('schema.org', () => {
   test('in a page, nothing in it ends the element that it stands in', async () => {
     const catalogue = await catalogueOf({ 'reels/a': 'title: "</script><script>x"' });
     const [sheet] = catalogue.reels;
-    const text = sheet === undefined ? '' : reelScript(sheet, catalogue);
+    const text = sheet === undefined ? '' : reelScript(sheet, lookupOf(catalogue));
     expect(text).not.toContain('<');
     expect(JSON.parse(text).name).toBe('</script><script>x');
   });

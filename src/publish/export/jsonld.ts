@@ -22,8 +22,8 @@ export function jsonldExport(catalogue: Catalogue): Exported {
       reelNode(
         reel,
         lineage.parents.filter((id) => shown.has(id)),
-        editions,
-        names,
+        (id) => editions.has(id),
+        (id) => names.get(id),
       ),
     ),
     ...catalogue.entries.editions.map(editionNode),

@@ -1,6 +1,7 @@
 import type { Catalogue } from '#model/catalogue.ts';
 import { byText } from '#model/diagnostic.ts';
 import type { Edge, NodeId } from '#model/lineage.ts';
+import { madeOnce } from '../made-once.ts';
 
 /** Reels, cuts and editions that hang together, and the links between them. */
 export interface Family {
@@ -11,21 +12,14 @@ export interface Family {
   readonly edges: readonly Edge[];
 }
 
-const KNOWN = new WeakMap<Catalogue, Families>();
-
 interface Families {
   readonly all: readonly Family[];
   readonly byNode: ReadonlyMap<NodeId, Family>;
+  readonly byId: ReadonlyMap<string, Family>;
 }
 
 /** Every family of two or more, sorted by id; found once a catalogue. */
-export function families(catalogue: Catalogue): Families {
-  const known = KNOWN.get(catalogue);
-  if (known !== undefined) return known;
-  const found = findFamilies(catalogue.lineage.edges);
-  KNOWN.set(catalogue, found);
-  return found;
-}
+export const families = madeOnce('families', ({ lineage }: Catalogue): Families => findFamilies(lineage.edges));
 
 export const familyOf = (catalogue: Catalogue, node: NodeId): Family | undefined =>
   families(catalogue).byNode.get(node);
@@ -44,7 +38,11 @@ export function findFamilies(edges: readonly Edge[]): Families {
     return { id: idOf(sorted), nodes: sorted, edges: own.get(first) ?? [] };
   });
   all.sort((a, b) => byText(a.id, b.id));
-  return { all, byNode: new Map(all.flatMap((family) => family.nodes.map((node) => [node, family] as const))) };
+  return {
+    all,
+    byNode: new Map(all.flatMap((family) => family.nodes.map((node) => [node, family] as const))),
+    byId: new Map(all.map((family) => [family.id, family])),
+  };
 }
 
 function leaderOf(leader: Map<NodeId, NodeId>, node: NodeId): NodeId {

@@ -5,6 +5,7 @@ import type { Machine } from '#model/machine.ts';
 import type { Person } from '#model/person-entry.ts';
 import type { Stock } from '#model/stock.ts';
 import type { StoragePlace } from '#model/storage-place.ts';
+import { madeOnce } from '../made-once.ts';
 import { isAboutLineage } from './trouble.ts';
 
 /** Entries by id, so that a page asks and doesn't search. */
@@ -21,15 +22,13 @@ export interface Lookup {
   readonly trouble: (file: string) => boolean;
 }
 
-const KNOWN = new WeakMap<Catalogue, Lookup>();
-
 /** Made once a catalogue. */
-export function lookupOf(catalogue: Catalogue): Lookup {
-  const known = KNOWN.get(catalogue);
-  if (known !== undefined) return known;
-  const made = makeLookup(catalogue);
-  KNOWN.set(catalogue, made);
-  return made;
+export const lookupOf = madeOnce('lookup', makeLookup);
+
+/** What a page is about; it was there when the pages were listed. */
+export function ofThisPage<T>(found: T | undefined): T {
+  if (found === undefined) throw new Error('fault: a page was listed for an entry that isn’t there');
+  return found;
 }
 
 function makeLookup({ entries, reels, problems }: Catalogue): Lookup {

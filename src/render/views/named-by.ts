@@ -2,6 +2,7 @@ import type { Catalogue, ReelSheet } from '#model/catalogue.ts';
 import type { Edition } from '#model/edition.ts';
 import { itemsOf } from '#model/fact.ts';
 import type { Edge, Lineage, NodeId, Proposal } from '#model/lineage.ts';
+import { madeOnce } from '../made-once.ts';
 import { rolesOf } from './people.ts';
 
 /** What names a thing, so that a page asks and doesn't look through every entry. Each list in the catalogue's order. */
@@ -14,43 +15,30 @@ export interface NamedBy {
   readonly reissuesOf: (id: string) => readonly Edition[];
 }
 
-const KNOWN = new WeakMap<Catalogue, NamedBy>();
-
 /** Made once a catalogue. */
-export function namedBy(catalogue: Catalogue): NamedBy {
-  const known = KNOWN.get(catalogue);
-  if (known !== undefined) return known;
-  const { reels, entries } = catalogue;
-  const made: NamedBy = {
+export const namedBy = madeOnce('named', ({ reels, entries }: Catalogue): NamedBy => {
+  return {
     reelsOfEdition: grouped(reels, ({ reel }) => itemsOf(reel.editions).map((id) => id.value)),
     reelsOfPerson: grouped(reels, ({ reel }) =>
       rolesOf(reel).flatMap(({ person }) => (person.is === 'entry' ? person.id : [])),
     ),
     reissuesOf: grouped(entries.editions, (edition) => itemsOf(edition.reissueOf).map((id) => id.value)),
   };
-  KNOWN.set(catalogue, made);
-  return made;
-}
+});
 
-interface LineageOf {
+export interface LineageOf {
   readonly edgesInto: (node: NodeId) => readonly Edge[];
   /** Proposals in which a reel is the copy or the copied. */
   readonly proposalsFor: (reel: string) => readonly Proposal[];
 }
 
-const KNOWN_LINEAGE = new WeakMap<Lineage, LineageOf>();
-
 /** Links and proposals by what they are about; made once a lineage. */
-export function lineageOf(lineage: Lineage): LineageOf {
-  const known = KNOWN_LINEAGE.get(lineage);
-  if (known !== undefined) return known;
-  const made: LineageOf = {
+export const lineageOf = madeOnce('links and proposals', (lineage: Lineage): LineageOf => {
+  return {
     edgesInto: grouped(lineage.edges, (edge) => [edge.to]),
     proposalsFor: grouped(lineage.proposals, (one) => [one.reel, one.parent]),
   };
-  KNOWN_LINEAGE.set(lineage, made);
-  return made;
-}
+});
 
 function grouped<T>(all: readonly T[], namesOf: (one: T) => readonly string[]): (name: string) => readonly T[] {
   const groups = new Map<string, T[]>();

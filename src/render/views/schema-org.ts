@@ -1,9 +1,10 @@
-import type { Catalogue, ReelSheet } from '#model/catalogue.ts';
+import type { ReelSheet } from '#model/catalogue.ts';
 import type { Edition } from '#model/edition.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
 import type { PersonRef } from '#model/person.ts';
 import type { Reel } from '#model/reel.ts';
 import { isoDuration } from '../words/iso-duration.ts';
+import type { Lookup } from './lookup.ts';
 
 /** ISO 8601 alone, which is what the word takes. */
 const isoDate = (written: string | undefined) =>
@@ -12,13 +13,13 @@ const isoDate = (written: string | undefined) =>
 /** A reel in the words of schema.org. What isn't recorded isn't there.
  *
  * @param parents   ids of the reels it was copied from, of those that are shown.
- * @param editions  ids of those that are shown.
- * @param names     of people, by id. */
+ * @param editions  whether an edition is shown, by its id.
+ * @param nameOf    a person's name, by id; undefined for one without an entry. */
 export function reelNode(
   reel: Reel,
   parents: readonly string[],
-  editions: ReadonlySet<string>,
-  names: ReadonlyMap<string, string>,
+  editions: (id: string) => boolean,
+  nameOf: (id: string) => string | undefined,
 ) {
   const recorded = valueOf(reel.recorded);
   const numbers = (['catalogue', 'matrix', 'job', 'other'] as const).flatMap((use) =>
@@ -40,7 +41,7 @@ export function reelNode(
     ...many('identifier', [{ '@type': 'PropertyValue', propertyID: 'entry', value: reel.id }, ...numbers]),
     ...isoDate(on),
     ...(on !== undefined && !('dateCreated' in isoDate(on)) ? { temporal: on } : {}),
-    ...one('contributor', recorded?.by === undefined ? undefined : personNode(recorded.by.value, names)),
+    ...one('contributor', recorded?.by === undefined ? undefined : personNode(recorded.by.value, nameOf)),
     ...one('locationCreated', recorded?.at === undefined ? undefined : { '@type': 'Place', name: recorded.at.value }),
     ...one('timeRequired', durationS === undefined ? undefined : isoDuration(durationS)),
     ...many(
@@ -49,7 +50,7 @@ export function reelNode(
     ),
     ...many(
       'about',
-      itemsOf(reel.editions).flatMap(({ value }) => (editions.has(value) ? [{ '@id': `#edition-${value}` }] : [])),
+      itemsOf(reel.editions).flatMap(({ value }) => (editions(value) ? [{ '@id': `#edition-${value}` }] : [])),
     ),
     ...many(
       'hasPart',
@@ -82,18 +83,18 @@ export function editionNode(edition: Edition) {
   };
 }
 
-function personNode(ref: PersonRef, names: ReadonlyMap<string, string>) {
+function personNode(ref: PersonRef, nameOf: (id: string) => string | undefined) {
   if (ref.is === 'owner') return { '@type': 'Person', name: 'the owner' };
-  return { '@type': 'Person', name: ref.is === 'entry' ? (names.get(ref.id) ?? ref.id) : ref.text };
+  return { '@type': 'Person', name: ref.is === 'entry' ? (nameOf(ref.id) ?? ref.id) : ref.text };
 }
 
 const one = <V>(key: string, value: V | undefined) => (value === undefined ? {} : { [key]: value });
 const many = <V>(key: string, values: readonly V[]) => (values.length === 0 ? {} : { [key]: values });
 
 /** A reel's node as a page carries it, for programs that read pages; nothing in it can end the element it stands in. */
-export function reelScript({ reel, lineage }: ReelSheet, { entries }: Catalogue): string {
-  const names = new Map(entries.people.map((person) => [person.id, person.title.value]));
-  const editions = new Set(entries.editions.map(({ id }) => id));
-  const node = { '@context': 'https://schema.org', ...reelNode(reel, lineage.parents, editions, names) };
+export function reelScript({ reel, lineage }: ReelSheet, lookup: Lookup): string {
+  const shown = (id: string) => lookup.edition(id) !== undefined;
+  const nameOf = (id: string) => lookup.person(id)?.title.value;
+  const node = { '@context': 'https://schema.org', ...reelNode(reel, lineage.parents, shown, nameOf) };
   return JSON.stringify(node).replaceAll('<', '\\u003c');
 }
