@@ -1,5 +1,4 @@
 import { HeldElsewhere } from '#publish/build-lock.ts';
-import { diskTrouble } from '#publish/disk-trouble.ts';
 import { NotOurs } from '#publish/finished-folder.ts';
 import type { LivePages } from '#publish/live-pages.ts';
 import { publishSite } from '#publish/site.ts';
@@ -37,8 +36,6 @@ export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> 
     });
   } catch (error) {
     if (error instanceof NotOurs || error instanceof HeldElsewhere) throw new UsageError(error.message);
-    const trouble = diskTrouble(error);
-    if (trouble !== undefined) throw new UsageError(trouble);
     throw error;
   }
   const seconds = (performance.now() - started) / 1000;

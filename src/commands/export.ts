@@ -1,7 +1,8 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
 import { writeWhole } from '#publish/atomic.ts';
-import { diskTrouble } from '#publish/disk-trouble.ts';
+import { HeldElsewhere } from '#publish/build-lock.ts';
+import { Vanished } from '#publish/export/bag.ts';
 import { csvExport } from '#publish/export/csv.ts';
 import type { Exported } from '#publish/export/export-file.ts';
 import { AlreadyThere, makeFolder } from '#publish/export/folder.ts';
@@ -41,10 +42,11 @@ export async function exportAs(args: readonly string[], io: Io): Promise<number>
     io.err(`${whom.ended}\n`);
     return PROBLEMS;
   }
-  const leavesOut = await orTrouble(async () => {
+  const waiting = (sentence: string) => io.err(`${sentence}\n`);
+  const leavesOut = await orRefusal(async () => {
     if (form === 'bag') return await exportBag({ ...loaded, ...shared, out, share: values.for }, io);
-    if (form === 'iiif') return await exportIiif(whom, { out, base: values.base, cache: loaded.cache });
-    return await writeExported(made(form, whom), form, out);
+    if (form === 'iiif') return await exportIiif(whom, { out, base: values.base, cache: loaded.cache, waiting });
+    return await writeExported(made(form, whom), form, out, waiting);
   });
   io.err(
     `${many(form === 'bag' ? loaded.catalogue.reels.length : whom.catalogue.reels.length, 'reel')} in ${relative(io.cwd, out) || '.'}.\n`,
@@ -66,15 +68,24 @@ function made(form: Exclude<Form, 'bag' | 'iiif'>, { catalogue }: ForWhom): Expo
 }
 
 /** One file where the export has one, else a folder. */
-async function writeExported({ files, leavesOut }: Exported, form: Form, out: string): Promise<readonly string[]> {
+async function writeExported(
+  { files, leavesOut }: Exported,
+  form: Form,
+  out: string,
+  waiting: (sentence: string) => void,
+): Promise<readonly string[]> {
   const whole = files.get('');
   if (whole !== undefined) {
     await mkdir(dirname(out), { recursive: true });
     await writeWhole(out, whole);
   } else {
-    await makeFolder(out, async (into) => {
-      for (const [name, data] of files) await writeFile(join(into, name), data);
-    });
+    await makeFolder(
+      out,
+      async (into) => {
+        for (const [name, data] of files) await writeFile(join(into, name), data);
+      },
+      waiting,
+    );
   }
   return [
     ...leavesOut,
@@ -92,13 +103,12 @@ function refuseInside(collection: string, out: string): void {
     throw new UsageError('--out leads into the collection itself. Choose a place outside it.');
 }
 
-async function orTrouble<T>(work: () => Promise<T>): Promise<T> {
+async function orRefusal<T>(work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {
-    if (error instanceof AlreadyThere) throw new UsageError(error.message);
-    const trouble = diskTrouble(error);
-    if (trouble !== undefined) throw new UsageError(trouble);
+    if (error instanceof AlreadyThere || error instanceof HeldElsewhere || error instanceof Vanished)
+      throw new UsageError(error.message);
     throw error;
   }
 }

@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { link, lstat, open, realpath, rename, rm, stat } from 'node:fs/promises';
+import { link, lstat, open, readdir, realpath, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
 /** Writes a file whole or not at all: to a temporary name beside it, flushed to the disk, then renamed over it. A link
@@ -43,8 +43,8 @@ export async function writeNew(path: string, data: string | Uint8Array): Promise
 }
 
 async function writeTemporary(target: string, data: string | Uint8Array, mode: number | undefined): Promise<string> {
-  // Short, whatever the target's name: a name may be 255 bytes long already.
-  const temporary = join(dirname(target), `.${basename(target).slice(0, 20)}.${randomBytes(6).toString('hex')}.tmp`);
+  await clearOnce(dirname(target));
+  const temporary = temporaryName(target);
   const file = await open(temporary, 'wx', mode ?? 0o666);
   try {
     await file.writeFile(data);
@@ -57,6 +57,27 @@ async function writeTemporary(target: string, data: string | Uint8Array, mode: n
   }
   await file.close();
   return temporary;
+}
+
+/** A name beside a file to write it under first; short, since a name may be 255 bytes long already. */
+export const temporaryName = (target: string): string =>
+  join(dirname(target), `.${basename(target).slice(0, 20)}.${randomBytes(6).toString('hex')}.tmp`);
+
+/** A temporary file is written and renamed within moments: one as old as this was left by a program that was killed. */
+const LEFT_MS = 60_000;
+const TEMPORARY = /^\..{0,20}\.[0-9a-f]{12}\.tmp$/su;
+const cleared = new Set<string>();
+
+/** Removes what killed programs left half-written in a folder, the first time that something is written into it. */
+async function clearOnce(folder: string): Promise<void> {
+  if (cleared.has(folder)) return;
+  cleared.add(folder);
+  for (const name of await readdir(folder).catch(() => [])) {
+    if (!TEMPORARY.test(name)) continue;
+    const found = await lstat(join(folder, name)).catch(() => undefined);
+    if (found?.isFile() !== true || Date.now() - found.mtimeMs < LEFT_MS) continue;
+    await rm(join(folder, name), { force: true }).catch(() => undefined);
+  }
 }
 
 /** Whether an error is the system's with this code, such as `ENOENT`. */

@@ -37,7 +37,7 @@ export async function withLock<T>(
       await takeAway(path, held);
       continue;
     }
-    if (!said) waiting(`Another build is writing there (process ${owner.pid}). Waiting until it is done.`);
+    if (!said) waiting(`Another program is writing there (process ${owner.pid}). Waiting until it is done.`);
     said = true;
     await pause(ASK_AGAIN_MS);
   }
@@ -93,4 +93,4 @@ async function takeAway(path: string, dead: string): Promise<void> {
 }
 
 const elsewhere = (path: string, { host, pid }: Owner) =>
-  `A build on another machine (${host}, process ${pid}) is writing there, or was stopped there. If it isn't running any more, delete ${path} and build again.`;
+  `A program on another machine (${host}, process ${pid}) is writing there, or was stopped there. If it isn't running any more, delete ${path} and begin again.`;

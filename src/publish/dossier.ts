@@ -1,5 +1,4 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { OwnShare } from '#model/dossier.ts';
 import { DOSSIER_BASE, dossierPage } from './dossier-page.ts';
@@ -7,6 +6,7 @@ import { closerLook } from './images.ts';
 import { buildPages } from './integration.ts';
 import { publishPhotographs } from './photographs.ts';
 import { wantedPhotographs } from './site.ts';
+import { inWorkroom } from './workroom.ts';
 
 export interface DossierOptions {
   /** Where the photographs lie; absolute. */
@@ -20,14 +20,11 @@ export async function makeDossierPage(
   { dossier, originals }: Pick<OwnShare, 'dossier' | 'originals'>,
   { collection, cache }: DossierOptions,
 ) {
-  const folder = await mkdtemp(join(tmpdir(), 'dossier-'));
-  try {
+  return await inWorkroom(async (folder) => {
     const fileOf = (path: string) => join(collection, originals.get(path) ?? path);
     const wanted = wantedPhotographs(dossier.reduced, collection).map((one) => ({ ...one, file: fileOf(one.path) }));
     const { photographs } = await publishPhotographs(wanted, folder, { cache });
     await buildPages({ catalogue: dossier.reduced, photographs, base: DOSSIER_BASE, dossier }, folder, 'dossier');
     return await dossierPage(dossier, folder, photographs, async (path) => closerLook(await readFile(fileOf(path))));
-  } finally {
-    await rm(folder, { recursive: true, force: true });
-  }
+  });
 }

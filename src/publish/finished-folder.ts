@@ -52,13 +52,14 @@ export async function replaceWhole<T>(
   });
 }
 
-interface Names {
+/** What stands beside a folder while it is being made: a lock, and what is made under names that begin so. */
+export interface Names {
   readonly lock: string;
   readonly start: string;
 }
 
 /** A name may be 255 bytes long: a long one is stood for by its checksum. */
-function namesFor(out: string): Names {
+export function namesFor(out: string): Names {
   const name = basename(resolve(out));
   const short = Buffer.byteLength(name) <= 180 ? name : createHash('sha256').update(name).digest('hex');
   return { lock: join(dirname(out), `.tailout-${short}.lock`), start: `.tailout-${short}-` };
@@ -117,7 +118,10 @@ async function replaceFolder(out: string, making: string): Promise<void> {
   await rm(aside, { recursive: true, force: true });
 }
 
-async function removeOthers(out: string, names: Names, current: string | undefined): Promise<void> {
+/** Removes what killed programs left beside `out`, and what stood there before; the lock must be held.
+ *
+ * @param current  the name of what stands there now, which stays. */
+export async function removeOthers(out: string, names: Names, current: string | undefined): Promise<void> {
   for (const name of await readdir(dirname(out))) {
     const path = join(dirname(out), name);
     const ours = isOurName(name.replace(/\.(?:tmp|old)$/, ''), names) && name !== current;

@@ -1,9 +1,10 @@
-import { cp, mkdir, mkdtemp, readdir, rename, rm } from 'node:fs/promises';
+import { cp, readdir, rename } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { AstroInlineConfig } from 'astro';
 import { handOver, type Site } from '#render/site.ts';
 import { isCode } from './atomic.ts';
 import type { LivePages } from './live-pages.ts';
+import { inWorkroom } from './workroom.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 /** The owner's pages, and those of a sealed dossier. */
@@ -26,9 +27,17 @@ export async function buildPages(
 ): Promise<void> {
   // Before the builder is loaded: it would otherwise ask to send how it is used to its makers.
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
+  await inWorkroom((workroom) => buildIn(workroom, site, into, which, live), WORKROOMS);
+}
+
+async function buildIn(
+  workroom: string,
+  site: Site,
+  into: string,
+  which: keyof typeof PAGES,
+  live: LivePages | undefined,
+): Promise<void> {
   const { build } = await import('astro');
-  await clearWorkrooms();
-  const workroom = await mkdtemp(join(WORKROOMS, `${process.pid}-`));
   // For pages that go to a place outside the current folder, the builder keeps its half-made ones in the current folder.
   if (!workroom.startsWith(process.cwd())) process.chdir(ROOT);
   handOver(site);
@@ -39,7 +48,6 @@ export async function buildPages(
     }
   } finally {
     handOver(undefined);
-    await rm(workroom, { recursive: true, force: true });
   }
 }
 
@@ -49,23 +57,6 @@ async function move(from: string, to: string): Promise<void> {
     if (!isCode(error, 'EXDEV')) throw error;
     await cp(from, to, { recursive: true });
   });
-}
-
-/** Makes place for workrooms, and removes those of programs that were killed. */
-async function clearWorkrooms(): Promise<void> {
-  await mkdir(WORKROOMS, { recursive: true });
-  for (const name of await readdir(WORKROOMS)) {
-    if (!runs(Number.parseInt(name, 10))) await rm(join(WORKROOMS, name), { recursive: true, force: true });
-  }
-}
-
-function runs(pid: number): boolean {
-  try {
-    return process.kill(pid, 0);
-  } catch (error) {
-    // It runs, and belongs to someone else.
-    return isCode(error, 'EPERM');
-  }
 }
 
 const settings = (base: string, workroom: string, pages: string): AstroInlineConfig => ({

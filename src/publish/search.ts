@@ -1,4 +1,6 @@
-import { readdir, rm } from 'node:fs/promises';
+import type { ChildProcess } from 'node:child_process';
+import { subscribe, unsubscribe } from 'node:diagnostics_channel';
+import { readdir, rm, statfs } from 'node:fs/promises';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { byText } from '#model/diagnostic.ts';
@@ -23,24 +25,58 @@ const NOT_NEEDED = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\b/;
  * @param language  of the words, as in `lang`.
  * @throws {Error} with all that the index's maker said was wrong; it doesn't throw by itself. */
 export async function writeSearch(records: readonly SearchRecord[], language: string, into: string): Promise<void> {
-  const { index } = sound(await createIndex({}));
-  if (index === undefined) throw new Error('fault: no text index was made');
+  const maker = startMaker();
+  const said = async <T extends Reply>(reply: Promise<T>) => sound(await Promise.race([reply, maker.ended]));
   try {
+    const { index } = await said(maker.index);
+    if (index === undefined) throw new Error('fault: no text index was made');
     // In one order, so that the same pages give the same files.
     for (const record of records.toSorted((a, b) => byText(a.url, b.url))) {
       const { url, content, meta } = record;
       const filters = Object.fromEntries(Object.entries(record.filters).map(([name, values]) => [name, [...values]]));
-      sound(await index.addCustomRecord({ url, content, language, meta: { ...meta }, filters }));
+      await said(index.addCustomRecord({ url, content, language, meta: { ...meta }, filters }));
     }
-    sound(await index.writeFiles({ outputPath: join(into, FOLDER) }));
+    await said(index.writeFiles({ outputPath: join(into, FOLDER) }));
+  } catch (error) {
+    throw (await isFull(into)) ? Object.assign(new Error(String(error)), { code: 'ENOSPC', path: into }) : error;
   } finally {
-    await index.deleteIndex();
     await close();
   }
   for (const name of await readdir(join(into, FOLDER))) if (NOT_NEEDED.test(name)) await rm(join(into, FOLDER, name));
 }
 
-function sound<T extends { readonly errors: readonly string[] }>(reply: T): T {
+interface Reply {
+  readonly errors: readonly string[];
+}
+
+function sound<T extends Reply>(reply: T): T {
   if (reply.errors.length > 0) throw new Error(`fault: the text index couldn't be made: ${reply.errors.join('; ')}`);
   return reply;
+}
+
+/** The index's maker is a program of its own. When it ends before its time, as on a full disk, nobody else tells those
+ * who wait for its answer. */
+function startMaker() {
+  let child: ChildProcess | undefined;
+  const seen = (message: unknown) => {
+    child = (message as { readonly process: ChildProcess }).process;
+  };
+  subscribe('child_process', seen);
+  const index = createIndex({});
+  unsubscribe('child_process', seen);
+  const { promise: ended, reject } = Promise.withResolvers<never>();
+  // Of an end that comes when all is done nobody asks.
+  ended.catch(() => undefined);
+  const stopped = () => reject(new Error('fault: the maker of the text index stopped before it was done'));
+  if (child === undefined) stopped();
+  else child.once('exit', stopped);
+  return { index, ended };
+}
+
+/** Room for less than a small site is none. */
+const FULL_BYTES = 1_000_000;
+
+async function isFull(folder: string): Promise<boolean> {
+  const { bavail, bsize } = await statfs(folder);
+  return bavail * bsize < FULL_BYTES;
 }

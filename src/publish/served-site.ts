@@ -1,5 +1,4 @@
-import { mkdir, mkdtemp, rm, stat } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Catalogue } from '#model/catalogue.ts';
 import type { PublishedPhotograph } from '#model/published-photograph.ts';
@@ -7,6 +6,7 @@ import { LivePages } from './live-pages.ts';
 import { publishPhotographs } from './photographs.ts';
 import type { Fresh } from './serve.ts';
 import { type SiteOptions, siteOf, wantedPhotographs, writeIndexes } from './site.ts';
+import { openWorkroom } from './workroom.ts';
 
 /** A site that is being served while its collection changes: pages are made anew as they are asked for, photographs and
  * indexes are written to a folder of its own, which goes when the program ends. The finished site isn't touched. */
@@ -58,7 +58,7 @@ export class ServedSite implements Fresh {
   }
 
   async #newFolder(name: string): Promise<string> {
-    this.#folder ??= mkdtemp(join(tmpdir(), 'tailout-served-'));
+    this.#folder ??= openWorkroom();
     this.#count += 1;
     const folder = join(await this.#folder, `${name}-${this.#count}`);
     await mkdir(folder);

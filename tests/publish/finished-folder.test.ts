@@ -121,7 +121,7 @@ describe('two builds at once', () => {
     );
     await Promise.all([slow, second]);
     expect(order).toEqual(['first', 'second']);
-    expect(said).toEqual([`Another build is writing there (process ${process.pid}). Waiting until it is done.`]);
+    expect(said).toEqual([`Another program is writing there (process ${process.pid}). Waiting until it is done.`]);
     expect(await shown()).toBe('second');
   });
   test('ten at once give one of them, whole', async () => {

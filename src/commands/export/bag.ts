@@ -29,23 +29,27 @@ export async function exportBag(
       'A bag holds the whole collection, with its addresses and originals, so it isn’t made for a share. Seal a dossier for that: npm run seal.',
     );
   const title = valueOf(catalogue.entries.collection.title) ?? 'Studio tapes';
-  await makeFolder(out, async (into) => {
-    const data = join(into, 'data');
-    await mkdir(data);
-    await copyTree(collection, join(data, 'collection'));
-    // The site is made as a link to a folder; the bag has the files themselves.
-    const workroom = join(into, '.site');
-    await mkdir(workroom);
-    await buildSite({ collection, today, cache, out: join(workroom, 'site'), base: '/' }, io);
-    await copyTree(await realpath(join(workroom, 'site')), join(data, 'site'));
-    await rm(workroom, { recursive: true });
-    await writeFile(join(data, 'READ-ME-FIRST.txt'), readMeFirst(title, today, catalogue.reels.length));
-    await sealBag(into, {
-      title,
-      date: today,
-      about: `A catalogue of ${catalogue.reels.length} reels of studio tape. Begin with data/READ-ME-FIRST.txt.`,
-    });
-  });
+  await makeFolder(
+    out,
+    async (into) => {
+      const data = join(into, 'data');
+      await mkdir(data);
+      await copyTree(collection, join(data, 'collection'));
+      // The site is made as a link to a folder; the bag has the files themselves.
+      const workroom = join(into, '.site');
+      await mkdir(workroom);
+      await buildSite({ collection, today, cache, out: join(workroom, 'site'), base: '/' }, io);
+      await copyTree(await realpath(join(workroom, 'site')), join(data, 'site'));
+      await rm(workroom, { recursive: true });
+      await writeFile(join(data, 'READ-ME-FIRST.txt'), readMeFirst(title, today, catalogue.reels.length));
+      await sealBag(into, {
+        title,
+        date: today,
+        about: `A catalogue of ${catalogue.reels.length} reels of studio tape. Begin with data/READ-ME-FIRST.txt.`,
+      });
+    },
+    (sentence) => io.err(`${sentence}\n`),
+  );
   return [
     'the program itself: the entries and the site don’t need it',
     'hidden files, and links that lead out of the collection',

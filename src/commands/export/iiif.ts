@@ -11,12 +11,13 @@ export interface IiifOptions {
   readonly out: string;
   readonly base: string | undefined;
   readonly cache: string;
+  readonly waiting: (sentence: string) => void;
 }
 
 /** Manifests, annotations and pictures for a viewer elsewhere, in one folder that can be put at its address. */
 export async function exportIiif(
   { catalogue, photograph }: ForWhom,
-  { out, base, cache }: IiifOptions,
+  { out, base, cache, waiting }: IiifOptions,
 ): Promise<readonly string[]> {
   const address = base === undefined ? undefined : baseAddress(base);
   if (address === undefined)
@@ -34,14 +35,18 @@ export async function exportIiif(
       shares: [],
     },
   };
-  await makeFolder(out, async (into) => {
-    const wanted = wantedPhotographs(reelsOnly, '').map((one) => ({ ...one, file: photograph(one.path) }));
-    const { photographs } = await publishPhotographs(wanted, into, { cache });
-    for (const [path, text] of iiifFiles(catalogue.entries, photographs, address)) {
-      await mkdir(dirname(join(into, path)), { recursive: true });
-      await writeFile(join(into, path), text);
-    }
-  });
+  await makeFolder(
+    out,
+    async (into) => {
+      const wanted = wantedPhotographs(reelsOnly, '').map((one) => ({ ...one, file: photograph(one.path) }));
+      const { photographs } = await publishPhotographs(wanted, into, { cache });
+      for (const [path, text] of iiifFiles(catalogue.entries, photographs, address)) {
+        await mkdir(dirname(join(into, path)), { recursive: true });
+        await writeFile(join(into, path), text);
+      }
+    },
+    waiting,
+  );
   return [
     'reels without a photograph: a manifest must hold one',
     'all facts but title, kind, side, set, numbers, date and readings',

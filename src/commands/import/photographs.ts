@@ -5,6 +5,7 @@ import { pipeline } from 'node:stream/promises';
 import type { ImportedReel } from '#compute/import/read-rows.ts';
 import { byText } from '#model/diagnostic.ts';
 import type { Loose } from '#model/entry.ts';
+import { temporaryName } from '#publish/atomic.ts';
 import { UsageError } from '../io.ts';
 
 const IMAGE = /\.(?:jpe?g|png|webp|tiff?|avif|heic|heif)$/iu;
@@ -114,7 +115,7 @@ export async function copyPhotograph({ from, name }: PhotographToCopy, folder: s
   const target = join(folder, name);
   if (await stat(target).then(Boolean, () => false)) return;
   await mkdir(dirname(target), { recursive: true });
-  const temporary = join(folder, `.${process.pid}.${name.slice(0, 40)}.tmp`);
+  const temporary = temporaryName(target);
   try {
     await pipeline(createReadStream(from), createWriteStream(temporary, { flags: 'wx' }));
     await rename(temporary, target);

@@ -4,6 +4,7 @@ import { mkdir, readdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { byText } from '#model/diagnostic.ts';
+import { isCode } from '../atomic.ts';
 
 /** What a bag says of itself in bag-info.txt, beside its size. */
 export interface BagInfo {
@@ -79,13 +80,23 @@ export async function checksum(
   return { sum: hash.digest('hex'), length };
 }
 
+/** That a file went away while it was being copied. */
+export class Vanished extends Error {}
+
 /** Copies files into a bag's payload; hidden ones (an editor's, version control's) stay behind.
- * @returns how many. */
+ * @returns how many.
+ * @throws {Vanished} when one that was listed is gone: a bag without it wouldn't be the whole. */
 export async function copyTree(from: string, to: string): Promise<number> {
   const files = (await filesBelow(from, '')).filter((path) => !path.split('/').some((part) => part.startsWith('.')));
   for (const path of files) {
     await mkdir(dirname(join(to, path)), { recursive: true });
-    await pipeline(createReadStream(join(from, path)), createWriteStream(join(to, path), { flags: 'wx' }));
+    const copy = pipeline(createReadStream(join(from, path)), createWriteStream(join(to, path), { flags: 'wx' }));
+    await copy.catch((error: unknown) => {
+      if (!isCode(error, 'ENOENT')) throw error;
+      throw new Vanished(
+        `${path} was there when the folder was listed, and gone when it was to be copied. Run this again when nothing else is at work there.`,
+      );
+    });
   }
   return files.length;
 }
