@@ -5,6 +5,7 @@ export type TakeReading = (line: number, timeMs: number, temperatureC: Celsius, 
 
 export type LogFaultCode =
   | 'climate/columns'
+  | 'climate/empty'
   | 'climate/row-unread'
   | 'climate/time-repeated'
   | 'climate/time-backwards'

@@ -4,6 +4,8 @@ import { splitRow } from './csv-row.ts';
 /** Where a log's readings stand in its rows. */
 export interface ColumnPlaces {
   readonly delimiter: string;
+  /** How many the header names. */
+  readonly count: number;
   readonly time: number;
   /** When the day has a column of its own. */
   readonly date: number | undefined;
@@ -60,7 +62,7 @@ function placesIn(
   const humidity = find('humidity_percent', SAYS.humidity_percent);
   const temperature = celsius ?? fahrenheit;
   if (time === undefined || temperature === undefined || humidity === undefined) return undefined;
-  return { delimiter, time, date, temperature, fahrenheit: celsius === undefined, humidity };
+  return { delimiter, count: names.length, time, date, temperature, fahrenheit: celsius === undefined, humidity };
 }
 
 function named(names: readonly string[], wanted: string): number | undefined {
@@ -75,10 +77,15 @@ function only(names: readonly string[], says: RegExp): number | undefined {
   return fitting.length === 1 ? fitting[0] : undefined;
 }
 
+/** What a log's columns are called. */
+export const columnNames = (header: string): readonly string[] =>
+  (splitRow(header, delimiterOf(header)) ?? []).map((name) => name.trim()).filter((name) => name !== '');
+
+const delimiterOf = (header: string) => DELIMITERS.find((one) => header.includes(one)) ?? ',';
+
 /** The mapping to ask for, ready to paste: our best guess at which column is which, for the owner to correct. */
 export function proposedColumns(header: string): { readonly columns: LogColumns; readonly zone: string | undefined } {
-  const delimiter = DELIMITERS.find((one) => header.includes(one)) ?? ',';
-  const names = (splitRow(header, delimiter) ?? []).map((name) => name.trim()).filter((name) => name !== '');
+  const names = columnNames(header);
   const guess = (like: RegExp, otherwise: string) => names.find((name) => like.test(name)) ?? otherwise;
   const time = guess(/time|date|stamp|^t_|utc|gmt/i, names[0] ?? '…');
   const rest = names.filter((name) => name !== time);

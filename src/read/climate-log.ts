@@ -32,7 +32,7 @@ export async function readClimateLog(
   form: LogForm,
   take: TakeReading,
 ): Promise<readonly LogFault[]> {
-  const unread = { line: 0, count: 0, found: '' };
+  const unread = { line: 0, count: 0, found: '', tooWide: false };
   const above: string[] = [];
   let places: ColumnPlaces | undefined;
   let order: DayOrder | undefined;
@@ -41,6 +41,8 @@ export async function readClimateLog(
   let readTime = timeReader(form.zone, undefined);
   let open = '';
   let openLine = 0;
+  let rows = 0;
+  let headerLine = 1;
 
   const refuse = (line: number, written: string) => {
     unread.count += 1;
@@ -50,6 +52,11 @@ export async function readClimateLog(
   const takeCells = (cells: readonly string[], line: number, written: string, at: ColumnPlaces) => {
     const time = cells[at.time];
     if (time === undefined) return refuse(line, written);
+    // `20,5,45,0` under three names: which comma is a point can't be told, and a wrong cell would be read in silence.
+    if (cells.length > at.count && cells.slice(at.count).some((cell) => cell.trim() !== '')) {
+      unread.tooWide ||= unread.count === 0;
+      return refuse(line, written);
+    }
     const timeMs = readTime(at.date === undefined ? time : `${cells[at.date]} ${time}`);
     const degrees = numberIn(cells[at.temperature], at.delimiter);
     const humidity = numberIn(cells[at.humidity], at.delimiter);
@@ -65,6 +72,7 @@ export async function readClimateLog(
   };
 
   const takeRow = (written: string, line: number, at: ColumnPlaces) => {
+    rows += 1;
     const cells = splitRow(written, at.delimiter);
     if (cells === undefined) return refuse(line, written);
     if (ordered) return takeCells(cells, line, written, at);
@@ -82,6 +90,7 @@ export async function readClimateLog(
       if (above.length < LINES_ABOVE_HEADER && text.trim() !== '') {
         above.push(text);
         places = placesOf(text, form.columns);
+        headerLine = line;
       }
       return;
     }
@@ -96,8 +105,9 @@ export async function readClimateLog(
     open = '';
     if (row !== '' && row.trim() !== '') takeRow(row, from, places);
   });
-  if (places === undefined) return [columnsFault(above, form)];
+  if (places === undefined) return [above.length === 0 ? emptyFault(1, 'nothing') : columnsFault(above, form)];
   if (open !== '') refuse(openLine, open);
+  if (rows + unread.count === 0) return [emptyFault(headerLine, 'a header, and no row below it')];
   if (!ordered && kept.length > 0) release(places);
   return unread.count === 0 ? [] : [unreadFault(unread, kept.length === 0 && order === undefined)];
 }
@@ -119,7 +129,7 @@ function numberIn(cell: string | undefined, delimiter: string): number {
 }
 
 function unreadFault(
-  { line, count, found }: { line: number; count: number; found: string },
+  { line, count, found, tooWide }: { line: number; count: number; found: string; tooWide: boolean },
   noOrder: boolean,
 ): LogFault {
   const twoWays = noOrder && needsOrder(found.replace(/^"/, ''));
@@ -130,15 +140,40 @@ function unreadFault(
     message: count === 1 ? 'A row of the log can’t be read.' : `${count} rows of the log can’t be read.`,
     found: found.length > 120 ? `${found.slice(0, 120)}…` : found,
     expected: 'a time such as 2026-03-11T22:00, a temperature and a humidity',
-    action: twoWays
-      ? 'Export the log again with the year first: which number is the day and which the month, nothing in it shows.'
-      : 'Look at that line. The readings that can be read are used.',
+    action: tooWide
+      ? 'It has more cells than the header names. If a comma is the point of its numbers, export it again with points, or with semicolons between the cells.'
+      : twoWays
+        ? 'Export the log again with the year first: which number is the day and which the month, nothing in it shows.'
+        : 'Look at that line. The readings that can be read are used.',
   };
 }
+
+/** A workbook, a picture, or text in an encoding that doesn't say which it is. */
+const notTextFault = (): LogFault => ({
+  code: 'climate/columns',
+  line: 1,
+  count: 1,
+  message: 'The log isn’t plain text.',
+  found: 'zero bytes where text should be',
+  expected: 'a table as text: CSV in UTF-8, or in UTF-16 with its mark',
+  action: 'Export it again as CSV in UTF-8; a workbook is saved as CSV from the program that opens it.',
+});
+
+const emptyFault = (line: number, found: string): LogFault => ({
+  code: 'climate/empty',
+  line,
+  count: 1,
+  message: 'The log holds no reading.',
+  found,
+  expected: 'a header, and a row for each reading',
+  action:
+    'Export the log again: many loggers write the header first and the readings only when they are stopped. Until then nothing is known of this air.',
+});
 
 /** Which column is which can't be told; the answer is ready to paste into the place's entry. */
 function columnsFault(above: readonly string[], { columns }: LogForm): LogFault {
   const header = above.find((line) => /[,;\t]/.test(line)) ?? above[0] ?? '';
+  if (above.some((line) => line.includes('\0'))) return notTextFault();
   const proposed = proposedColumns(header);
   const zone = proposed.zone === undefined ? '' : `, zone: ${proposed.zone}`;
   const pairs = [...proposed.columns].map(([ours, theirs]) => `${ours}: ${theirs}`).join(', ');

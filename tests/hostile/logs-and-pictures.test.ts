@@ -34,10 +34,7 @@ describe('whatever a file beside the entries holds', () => {
         expect([timeMs, temperature, humidity].every(Number.isFinite)).toBe(true);
       });
       for (const fault of faults) expect(fault.line).toBeLessThanOrEqual(lines + 1);
-      // A log whose header has nothing below it holds nothing that could be unreadable.
-      const text = Buffer.from(bytes).toString('latin1');
-      const empty = /(?:temp|RH|humidity)[^\r\n]*\s*$/i.test(text);
-      expect(readings > 0 || faults.length > 0 || empty, JSON.stringify(text)).toBe(true);
+      expect(readings > 0 || faults.length > 0, JSON.stringify(Buffer.from(bytes).toString('latin1'))).toBe(true);
     }
   });
 

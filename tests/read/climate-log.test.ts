@@ -124,8 +124,21 @@ describe('a header that isn’t clear', () => {
     expect(faults[0]?.message).toContain('no column "When"');
   });
 
-  test('an empty file is no log', async () => {
-    expect((await readLog('')).faults).toMatchObject([{ code: 'climate/columns', found: 'no header' }]);
+  test.each([
+    ['an empty file', '', 1],
+    ['nothing but line ends', '\r\n\r\n', 1],
+    ['a byte order mark alone', '\ufeff', 1],
+    ['a header and no row', OURS, 1],
+    ['a title, a header and empty lines', `Plot: spare room\n\n${OURS}\n\n`, 3],
+  ])('%s holds no reading, and it is said what to do', async (_, log, line) => {
+    const { readings, faults } = await readLog(log);
+    expect(readings).toEqual([]);
+    expect(faults).toMatchObject([{ code: 'climate/empty', line, action: expect.stringContaining('Export the log') }]);
+  });
+
+  test('a log in UTF-16 without its mark isn’t asked for its columns', async () => {
+    const { faults } = await readLog(new Uint8Array(Buffer.from(`${OURS}${ROW}`, 'utf16le')));
+    expect(faults).toMatchObject([{ code: 'climate/columns', action: expect.stringContaining('UTF-8') }]);
   });
 });
 

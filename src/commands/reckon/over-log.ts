@@ -61,10 +61,10 @@ async function isReadable(asked: Asked, path: string, written: string): Promise<
 
 type Faults = Awaited<ReturnType<typeof readClimateLog>>;
 
-/** No reading at all could be used: the columns aren't known, or nothing under them is a reading. */
+/** No reading at all could be used: the columns aren't known, or nothing under them is a reading. The faults say which. */
 function refuseLog(asked: Asked, faults: Faults, written: string, columns: LogColumns | undefined): undefined {
   for (const { code, message, found, expected, action, line } of faults) {
-    const again = code === 'climate/columns' ? `. As a key here: --columns "${mapping(action, columns)}"` : '';
+    const again = action.includes('columns: {') ? `. As a key here: --columns "${mapping(action, columns)}"` : '';
     asked.refuse('log', {
       code,
       message,
@@ -73,14 +73,7 @@ function refuseLog(asked: Asked, faults: Faults, written: string, columns: LogCo
       action: action + again,
     });
   }
-  if (faults.length > 0) return undefined;
-  return asked.refuse('log', {
-    code: 'climate/row-unread',
-    message: 'The log has a header and no readings.',
-    found: written,
-    expected: 'rows of a time, a temperature and a humidity',
-    action: 'Export it again.',
-  });
+  return undefined;
 }
 
 const refuseDry = (asked: Asked, written: string) =>

@@ -12,7 +12,7 @@ interface Words {
 }
 
 /** What each kind of damage means, and what to do. The figures are told by `found`. */
-const WORDS: Record<Exclude<LogFaultCode, 'climate/columns' | 'climate/row-unread'>, Words> = {
+const WORDS: Record<Exclude<LogFaultCode, 'climate/columns' | 'climate/empty' | 'climate/row-unread'>, Words> = {
   'climate/time-repeated': {
     message: 'Two readings have the same time.',
     expected: 'one reading a time',
