@@ -51,7 +51,9 @@ export const groovePitch: Calculation = {
         'An average: a lathe that varies its pitch has more room in quiet passages.',
         ...plausible(duration.value, rpm.value),
         ...(width.value.value > WIDEST_BAND_MM
-          ? [`The widest band of a 12 in side is ${WIDEST_BAND_MM.toFixed(1)} to 88.8 mm, by source ([S-DISC]).`]
+          ? [
+              `The widest band of a 12 in side is ${WIDEST_BAND_MM.toFixed(1)} to 88.8 mm, by source (“Note on Record Specifications”).`,
+            ]
           : []),
       ],
     };

@@ -158,7 +158,7 @@ export const printThrough: Calculation = {
     const worked = workedPrintThrough(statedMeasure('thickness', thickness), stated('speed', speed));
     const mind = [
       'No level follows: it depends on the stock, its age and the warmth it has lain in.',
-      'Winding a tape tail out puts the stronger echo after the sound; winding it before play weakens both (NAB standard, quoted in [S-TIPS]).',
+      'Winding a tape tail out puts the stronger echo after the sound; winding it before play weakens both (NAB standard, quoted in a tape maker’s archiving advice).',
       ...aboutMil(thickness.written),
     ];
     return answerOf(worked, mind, { wavelength_mm: worstWavelength(thickness.value.value) });

@@ -14,7 +14,7 @@ export const ACCLIMATISING: readonly Acclimatising[] = [
     says: 'a few hours, past a difference of 5 °C or 10 %',
     fromHours: undefined,
     toHours: undefined,
-    source: 'a tape maker’s archiving advice [S-TIPS]',
+    source: 'a tape maker’s archiving advice',
   },
   {
     says: 'from a cold store, 3 to 24 hours, by pack and difference',
@@ -25,7 +25,7 @@ export const ACCLIMATISING: readonly Acclimatising[] = [
   { says: 'wide or cold packs, 24 hours', fromHours: 24, toHours: 24, source: 'from memory' },
 ];
 
-/** Differences under which a tape can be played at once. Source: a tape maker's archiving advice [S-TIPS]. */
+/** Differences under which a tape can be played at once. Source: a tape maker's archiving advice. */
 export const PLAYS_AT_ONCE_WITHIN: { readonly temperatureC: Celsius; readonly humidityPercent: Percent } = {
   temperatureC: celsius(5),
   humidityPercent: percent(10),

@@ -15,9 +15,9 @@ export interface StorageBounds {
 }
 
 const ISO =
-  'ISO 18923:2000 (polyester-base magnetic tape, storage practices), as printed in a national archive’s glossary [S-STORE]';
-const SMPTE = 'SMPTE RP 103-1995 section 2.1 [S-STORE]';
-const MAKER = 'a tape maker’s archiving advice [S-TIPS]';
+  'ISO 18923:2000 (polyester-base magnetic tape, storage practices), as printed in a national archive’s glossary';
+const SMPTE = 'SMPTE RP 103-1995 section 2.1';
+const MAKER = 'a tape maker’s archiving advice';
 type Ends = readonly [low: number | undefined, high: number | undefined, varies?: number];
 
 const bounds = (name: string, c: Ends, rh: Ends, source: string): StorageBounds => ({
@@ -73,10 +73,10 @@ export const STEADINESS = {
 
 /** The lowest that a tape should be kept at: the lubricant may come out below it. Two sources, two figures. */
 export const LOWEST_C: readonly { readonly lowC: Celsius; readonly source: string }[] = [
-  { lowC: celsius(8), source: 'ISO 18923:2000 page 5, quoted in Conservation DistList 25:9 (2011) [S-COLD]' },
+  { lowC: celsius(8), source: 'ISO 18923:2000 page 5, quoted in Conservation DistList 25:9 (2011)' },
   {
     lowC: celsius(11),
-    source: 'Media Storage Quick Reference page 7, quoted in Conservation DistList 25:9 (2011) [S-COLD]',
+    source: 'Media Storage Quick Reference page 7, quoted in Conservation DistList 25:9 (2011)',
   },
 ];
 

@@ -30,7 +30,7 @@ export const PRINTED_YEARS: readonly {
     source: 'New Tools for Preservation (1995), table; from memory',
   },
   { temperatureC: 20, humidityPercent: 30, years: 76, source: 'New Tools for Preservation (1995), table; from memory' },
-  { temperatureC: 20, humidityPercent: 45, years: 50, source: 'the definition of 50: 20 °C and 45 % [S-PI]' },
+  { temperatureC: 20, humidityPercent: 45, years: 50, source: 'the definition of 50: 20 °C and 45 %' },
   { temperatureC: 20, humidityPercent: 50, years: 44, source: 'New Tools for Preservation (1995), table; from memory' },
   { temperatureC: 25, humidityPercent: 60, years: 19, source: 'New Tools for Preservation (1995), table; from memory' },
 ];

@@ -7,7 +7,7 @@ export interface AcidStripLevel {
   readonly source: string;
 }
 
-const GUIDE = 'A-D Strips User’s Guide (2001), interpretation table for acetate [S-STRIPS]';
+const GUIDE = 'A-D Strips User’s Guide (2001), interpretation table for acetate';
 
 export const ACID_STRIP_LEVELS: readonly AcidStripLevel[] = [
   { level: 0, says: 'good, no deterioration', action: 'cool or cold storage', source: GUIDE },

@@ -13,7 +13,7 @@ export interface BakePermission {
 }
 
 const NEVER_SOURCES: Readonly<Record<'acetate' | 'paper' | 'PVC', string>> = {
-  acetate: 'IASA-TC 05; ARSC list, June 2005 [S-BAKE]: bake only polyester tapes, not acetates',
+  acetate: 'IASA-TC 05; ARSC list, June 2005: bake only polyester tapes, not acetates',
   paper: 'from memory',
   PVC: 'from memory',
 };
@@ -47,10 +47,7 @@ export function bakePermission(facts: Pick<ConditionFacts, 'base' | 'shedMarks' 
       sources: [NEVER_SOURCES[base]],
     };
   }
-  const sources = [
-    'a trade column of October 1995, two makers’ engineers [S-BAKE]',
-    'IASA-TC 05, marks of stocks that shed',
-  ];
+  const sources = ['a trade column of October 1995, two makers’ engineers', 'IASA-TC 05, marks of stocks that shed'];
   const seen = signs.find((one) => SHED_SIGNS.has(one.sign));
   if (seen !== undefined) {
     return {

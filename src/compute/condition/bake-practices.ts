@@ -52,7 +52,7 @@ const practice = (
   source,
 });
 
-const STUDY = 'UNESCO RAMP study r9704e, quoted in [S-BAKE]';
+const STUDY = 'UNESCO RAMP study r9704e (recovery of magnetic tape), at second hand';
 
 /** Published first, then reported, then common practice; within each, in the order in which they were met. */
 export const BAKE_PRACTICES: readonly BakePractice[] = [
@@ -62,7 +62,7 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
     [50, 50],
     [8, 12],
     'published',
-    'IASA-TC 04 section 5.4.3.2 to 9, as quoted on the ARSC list, June 2005 [S-BAKE]',
+    'IASA-TC 04 section 5.4.3.2 to 9, as quoted on the ARSC list, June 2005',
     {
       remark: 'a chamber at a stable temperature approaching 50 °C, near 0 % humidity; no domestic oven',
     },
@@ -95,7 +95,7 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
     [54, 54],
     [8, 8],
     'reported',
-    'ARSC list, 16 June 2006 [S-BAKE], quoting the library',
+    'ARSC list, 16 June 2006, quoting the library',
     {
       remark: '130 °F',
     },
@@ -106,7 +106,7 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
     [54, 54],
     [5, 5],
     'reported',
-    'ARSC list, 16 June 2006 [S-BAKE]',
+    'ARSC list, 16 June 2006',
     {
       remark: '130 °F',
     },
@@ -117,7 +117,7 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
     [undefined, undefined],
     [12, 12],
     'reported',
-    'ARSC list, 16 June 2006 [S-BAKE], quoting him',
+    'ARSC list, 16 June 2006, quoting him',
     {
       afterwards: '12 h cooling before play',
       coolHours: 12,
@@ -129,7 +129,7 @@ export const BAKE_PRACTICES: readonly BakePractice[] = [
     [54, 60],
     [1, 4],
     'reported',
-    'restoration articles of 1998, 2011 and 2022 [S-BAKE]',
+    'restoration articles of 1998, 2011 and 2022',
     {
       remark: '130 to 140 °F; by 2022 the times had grown, up to 3 days at 55 °C for 2 in',
     },
@@ -155,18 +155,18 @@ export const HOTTEST_C = celsius(60);
 /** Bakes after which common practice stops. */
 export const USUAL_BAKES = 7;
 export const USUAL_BAKES_SOURCE =
-  'about 7: common practice, no source; 20 and more are reported, with no documented limit (UNESCO RAMP study r9704e), and repeats over three years stayed playable (AV Media Matters list, December 1999 [S-BAKE])';
+  'about 7: common practice, no source; 20 and more are reported, with no documented limit (UNESCO RAMP study r9704e), and repeats over three years stayed playable (AV Media Matters list, December 1999)';
 
 /** What baking costs is contested. */
 export const BAKE_COSTS: readonly { readonly says: string; readonly source: string }[] = [
   {
     says: 'about 1 dB at high frequencies, at 120 °F',
-    source: 'a national library’s tests, AV Media Matters list, December 1999 [S-BAKE]; reported',
+    source: 'a national library’s tests, AV Media Matters list, December 1999; reported',
   },
   { says: 'destroys the tape', source: 'a vendor of another method, 2008; reported' },
   {
     says: 'residues melt at 130 °F (54.4 °C): the lowest that works, one laboratory’s view',
-    source: 'a national library’s laboratory, reported April 2020 [S-BAKE]',
+    source: 'a national library’s laboratory, reported April 2020',
   },
 ];
 

@@ -35,8 +35,7 @@ const WINDOW_PRACTICES: readonly WindowPractice[] = [
     fromHours: WEEK_HOURS,
     toHours: 2 * WEEK_HOURS,
     says: 'copy within one to two weeks',
-    source:
-      'a tape maker’s advice printed in UNESCO RAMP study r9704e [S-BAKE]; a month and several months are reported too',
+    source: 'a tape maker’s advice printed in UNESCO RAMP study r9704e; a month and several months are reported too',
   },
 ];
 

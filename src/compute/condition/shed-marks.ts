@@ -6,7 +6,7 @@ import type { BaseFilm, Binder } from '#model/words.ts';
 const SHED_YEARS = { from: 1970, until: 1985 } as const;
 export const SHED_SOURCES = [
   'IASA-TC 05: polyester base, polyester-urethane binder, back coat, about 1970 to 1985',
-  'a trade column of October 1995, two makers’ engineers [S-BAKE]: early 1970s to early or mid 1980s; and 1978 to early 1980s',
+  'a trade column of October 1995, two makers’ engineers: early 1970s to early or mid 1980s; and 1978 to early 1980s',
 ] as const;
 
 /** What is known of a stock; any of it may be missing. */

@@ -13,9 +13,10 @@ export interface HeadFit {
 }
 
 const PRACTICE = 'common practice, no source';
-const QUARTER = 'quarter-inch formats page [S-QUARTER]: full-track tapes are best reproduced with a full-track head';
+const QUARTER =
+  'a restoration engineer’s page on quarter-inch formats: full-track tapes are best reproduced with a full-track head';
 const GUARD =
-  'two-track head notes [S-GUARD]: guard bands of 2 mm (NAB) and 0.75 mm (DIN) are met on the same two-track tape; tracks of 75, 82 and 100 mil';
+  'an engineers’ forum on two-track heads: guard bands of 2 mm (NAB) and 0.75 mm (DIN) are met on the same two-track tape; tracks of 75, 82 and 100 mil';
 
 const BOTH_AT_ONCE = 'Both directions would sound at once, one of them backwards.';
 const BLANK = 'The head also reads the part that was never recorded, and adds its noise.';

@@ -8,7 +8,7 @@ import { directionDecides, headFit } from './head-fit.ts';
 import { machineUnknown, reason, tapeUnknown } from './reason.ts';
 
 /** Nominal quarter inch is 6.25 to 6.35 mm, and early tape up to 6.5 mm: one width. The next is twice that.
- * Source: quarter-inch formats page [S-QUARTER]. */
+ * Source: a restoration engineer’s page on quarter-inch formats. */
 const SAME_WIDTH_MM = 0.3;
 
 /** Width and tracks: what passes the guides, and what the head reads of it. */

@@ -7,9 +7,9 @@ export interface DiscDimension {
 }
 
 const NOTE =
-  '"Note on Record Specifications" [S-DISC], quoting IEC 98-1958 and -1964, IEC 60098 (1987) clause 8.5, DIN 45537-1962, DIN 45547-1981';
-const TABLE = '"Comparative Table of Standards for 30 cm LP" [S-DISC]';
-const JIS = 'JIS S 8502-1973, dimension table [S-JIS]';
+  '"Note on Record Specifications", quoting IEC 98-1958 and -1964, IEC 60098 (1987) clause 8.5, DIN 45537-1962, DIN 45547-1981';
+const TABLE = '"Comparative Table of Standards for 30 cm LP"';
+const JIS = 'JIS S 8502-1973, dimension table';
 
 /** Where a record's groove may begin and end. The sources differ by some millimetres; all are shown. */
 export const DISC_DIMENSIONS: readonly DiscDimension[] = [

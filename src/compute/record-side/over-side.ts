@@ -13,7 +13,7 @@ export interface SideRoom {
 }
 
 const CHART =
-  'a cutting studio’s chart [S-CHART]: 12 in at 33⅓ rpm holds 28 min at −6 dB; 35 min, and 10 min for 7 in at 45 rpm, are common practice, no source';
+  'a cutting studio’s chart: 12 in at 33⅓ rpm holds 28 min at −6 dB; 35 min, and 10 min for 7 in at 45 rpm, are common practice, no source';
 
 const LONG_PLAY: SideRoom = {
   format: 'a 12 in side at 33⅓ rpm',

@@ -10,8 +10,7 @@ export interface SideLimit {
   readonly source: string;
 }
 
-const CHART =
-  'a cutting studio’s chart referred to the RIAA standard reference level [S-CHART]; a trade chart, not a standard';
+const CHART = 'a cutting studio’s chart referred to the RIAA standard reference level; a trade chart, not a standard';
 
 const limit = (
   sizeIn: number,

@@ -11,7 +11,7 @@ export interface PrintedCapacity {
 }
 
 const BOX = 'capacity commonly printed on the box, from memory';
-const TYPES = 'tape-type page [S-TYPES]; hub from memory';
+const TYPES = 'a page on tape types; hub from memory';
 
 /** Largest reel first, then thickest tape. */
 export const PRINTED_CAPACITIES: readonly PrintedCapacity[] = [

@@ -13,7 +13,7 @@ export interface ThicknessName {
 }
 
 const SOURCE =
-  'tape-type page [S-TYPES] (standard 50 µm, 1.5 mil; long 35 µm, 1 mil; double 26 µm, 0.75 mil; triple 18 µm); ARSC list, 19 August 2016 [S-MIL]';
+  'a page on tape types (standard 50 µm, 1.5 mil; long 35 µm, 1 mil; double 26 µm, 0.75 mil; triple 18 µm); ARSC list, 19 August 2016';
 const band = (least: number, most: number) => [micrometres(least), micrometres(most)] as const;
 
 /** Thickest first. */

@@ -8,9 +8,9 @@ export interface TrackWidth {
   readonly source: string;
 }
 
-const QUARTER = 'quarter-inch formats page [S-QUARTER]';
-const GUARD = 'two-track head notes [S-GUARD]';
-const GUIDE = 'a test-tape maker’s guide, ARSC list, March 2007 [S-GUARD]';
+const QUARTER = 'a restoration engineer’s page on quarter-inch formats';
+const GUARD = 'an engineers’ forum on two-track heads';
+const GUIDE = 'a test-tape maker’s guide, ARSC list, March 2007';
 const inMils = (count: number) => millimetres(mils(count) / 1000);
 
 /** Narrowest first. */
@@ -19,7 +19,7 @@ export const TRACK_WIDTHS: readonly TrackWidth[] = [
   { what: 'two-track, one maker, 75 mil', widthMm: inMils(75), source: QUARTER },
   { what: 'two-track, NAB, 82 mil', widthMm: inMils(82), source: QUARTER },
   { what: 'two-track, NAB', widthMm: millimetres(2.1), source: GUIDE },
-  { what: 'two-track, 100 mil', widthMm: inMils(100), source: 'ARSC list, March 2004 [S-GUARD]' },
+  { what: 'two-track, 100 mil', widthMm: inMils(100), source: 'ARSC list, March 2004' },
   { what: 'two-track, IEC stereo', widthMm: millimetres(2.8), source: GUIDE },
   { what: 'full track, 234 mil', widthMm: inMils(234), source: `${QUARTER}, a paper of 1960` },
 ];
@@ -44,6 +44,6 @@ export function gainOfWidth(wideMm: Millimetres, narrowMm: Millimetres) {
 }
 
 /** Signal to noise that a narrow track loses on a wide head, the guard band being clean: the signal falls with the track,
- * the head's own share of blank tape adds its noise. Source: a worked example in [S-GUARD]. */
+ * the head's own share of blank tape adds its noise. Source: a worked example posted on an engineers' list. */
 export const signalToNoiseOnHead = (trackMm: Millimetres, headMm: Millimetres): Decibels =>
   decibels(trackMm >= headMm ? 0 : -gainOfWidth(headMm, trackMm).signalToNoiseDb);

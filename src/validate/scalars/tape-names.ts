@@ -19,16 +19,23 @@ const TAPE_NAMES: readonly TapeName[] = [
     baseUm: 38,
     totalUm: [50, 52],
     feetOnSevenInches: 1200,
-    source: 'S-TYPES; S-MIL',
+    source: 'a page on tape types; ARSC list, 19 August 2016',
   },
-  { name: 'long play', short: 'LP', baseUm: 25, totalUm: [35, 35], feetOnSevenInches: 1800, source: 'S-TYPES; S-MIL' },
+  {
+    name: 'long play',
+    short: 'LP',
+    baseUm: 25,
+    totalUm: [35, 35],
+    feetOnSevenInches: 1800,
+    source: 'a page on tape types; ARSC list, 19 August 2016',
+  },
   {
     name: 'double play',
     short: 'DP',
     baseUm: 19,
     totalUm: [26, 26],
     feetOnSevenInches: 2400,
-    source: 'S-TYPES; S-MIL',
+    source: 'a page on tape types; ARSC list, 19 August 2016',
   },
   {
     name: 'triple play',
@@ -36,7 +43,7 @@ const TAPE_NAMES: readonly TapeName[] = [
     baseUm: 12,
     totalUm: [18, 18],
     feetOnSevenInches: 3600,
-    source: 'S-TYPES; the length on a reel from memory',
+    source: 'a page on tape types; the length on a reel from memory',
   },
 ];
 

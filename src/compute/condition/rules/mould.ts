@@ -7,8 +7,8 @@ export const mould = kindRule({
   reads: ['looked'],
   shownBy: ['mould'],
   sources: [
-    'Abbey Newsletter 21-7 (1997) “Moldy Audiotape” [S-MOULD]: most kinds are dormant under 70 % humidity, some are active down to 50 %; what smears is active',
-    'the same expert, ARSC list, 3 March 2007 [S-MOULD]: under 50 %, some down to 40 %. The lower is the one to plan by',
+    'Abbey Newsletter 21-7 (1997) “Moldy Audiotape”: most kinds are dormant under 70 % humidity, some are active down to 50 %; what smears is active',
+    'the same expert, ARSC list, 3 March 2007: under 50 %, some down to 40 %. The lower is the one to plan by',
   ],
   cautions: ['mould'],
   action:
