@@ -2,6 +2,7 @@ import { partAccepted } from '#compute/accepted.ts';
 import { gatherAttention } from '#compute/attention.ts';
 import { runChecks } from '#compute/checks/run.ts';
 import { assessCondition } from '#compute/condition/assess.ts';
+import { wrongCurves } from '#compute/equalisation/wrong-curves.ts';
 import { allNumbers } from '#compute/identifiers/all-numbers.ts';
 import { numbersOf } from '#compute/identifiers/numbers-of.ts';
 import { traceLineage } from '#compute/lineage/graph.ts';
@@ -51,6 +52,7 @@ export function buildCatalogue({ entries, problems, photographs, climate, today 
         numbers: () => numbersOf(reel),
         worked: () => workOutReel(reel, entries),
         packVerdict: () => packVerdict(reel, entries),
+        wrongCurves: () => wrongCurves(reel),
         missing: () => missingFacts(reel),
       },
     ),

@@ -1,6 +1,6 @@
 import type { ReelSheet } from '#model/catalogue.ts';
 
-type Lazy = 'numbers' | 'worked' | 'packVerdict' | 'missing';
+type Lazy = 'numbers' | 'worked' | 'packVerdict' | 'wrongCurves' | 'missing';
 
 /** A reel's sheet. What only a page or an export asks for is worked out when it is first asked for, and once: listing
  * the problems of ten thousand reels needs none of it. */

@@ -1,4 +1,5 @@
 import type { ClimateSummary } from './climate.ts';
+import type { WrongCurves } from './curve-sheet.ts';
 import type { Day } from './dates.ts';
 import type { Accepted, Diagnostic } from './diagnostic.ts';
 import type { Entries } from './entries.ts';
@@ -18,6 +19,8 @@ export interface ReelSheet {
   readonly worked: readonly Worked[];
   /** Which speeds the measured pack allows; missing while it isn't measured. */
   readonly packVerdict?: PackVerdict | undefined;
+  /** How it would sound on other curves; missing while its own isn't known. */
+  readonly wrongCurves?: WrongCurves | undefined;
   readonly findings: readonly Finding[];
   readonly playing: Playing;
   readonly lineage: ReelLineage;

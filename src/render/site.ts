@@ -1,3 +1,4 @@
+import { allSpeedCurves } from '#compute/equalisation/speed-curves.ts';
 import type { CalculationForm } from '#model/calculation-form.ts';
 import type { Care } from '#model/care.ts';
 import type { Catalogue } from '#model/catalogue.ts';
@@ -43,3 +44,6 @@ export function handOver(given: Site | undefined): void {
 
 /** Plans, rooms and what falls due, of the site being built. */
 export const care = (): Care => site().care ?? NO_CARE;
+
+/** The curves that standards define, by speed: the same for every collection. */
+export const speedCurves = allSpeedCurves;
