@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { buildCatalogue } from '#catalogue';
+import { dossierPlan } from '#compute/sharing/dossier-plan.ts';
 import { keepWhatHolds } from '#compute/sharing/keep-what-holds.ts';
 import { leftOutWords, planOf } from '#compute/sharing/plan.ts';
 import { type Reduced, reduceEntries } from '#compute/sharing/reduce.ts';
@@ -20,6 +21,7 @@ export function shareDossier(whole: Catalogue, share: Share, fingerprint: string
   const open = reduceEntries(whole, share, notPrivate);
   const compute = ({ entries, photographs, climate }: Reduced) =>
     buildCatalogue({ entries, problems: [], photographs, climate, today: whole.today });
+  const kept = keepWhatHolds(whole, compute(reduced), compute(open), reduced);
   return {
     originals: reduced.originals,
     plan: planOf(share, reduced, whole),
@@ -32,8 +34,9 @@ export function shareDossier(whole: Catalogue, share: Share, fingerprint: string
       made: whole.today,
       fingerprint,
       leftOut: leftOutWords(reduced),
-      reduced: keepWhatHolds(whole, compute(reduced), compute(open), reduced),
+      reduced: kept,
       reels: reduced.shown.map((reel) => reduced.names.of('reel', reel.id)),
+      plan: dossierPlan(whole, kept, reduced),
       shows: new Map(
         [...reduced.scopes].map(([id, allows]) => [
           reduced.names.of('reel', id),

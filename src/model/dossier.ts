@@ -1,5 +1,6 @@
 import type { Catalogue } from './catalogue.ts';
 import type { Day } from './dates.ts';
+import type { PlayingPlan } from './plan.ts';
 import type { Audience, OpenedBy } from './words.ts';
 
 /** What goes along with a share, and what stays out, in words for its owner. */
@@ -45,8 +46,16 @@ export interface Dossier {
   readonly reduced: Catalogue;
   /** The reels that it shows, as `reduced` names them, in the share's order. */
   readonly reels: readonly string[];
+  /** A day at the machine for those of them whose condition it may go by. */
+  readonly plan: DossierPlan | undefined;
   /** The keys of which each may be shown, by its name: what isn't among them is left out, and not missing. */
   readonly shows: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+export interface DossierPlan {
+  readonly playing: PlayingPlan;
+  /** Reels that aren't on it, by their names in the dossier: whether they may be played rests on what stays out. */
+  readonly notOnIt: readonly string[];
 }
 
 /** A share as its owner's site tells of it. */

@@ -88,22 +88,69 @@ export const TOLD_EVERYTHING: Given = {
     run-outs:
       - { side: A, written: QQ89, copy: QQ90 copy, note: QQ91 note }
       - { side: B, written: QQ92 }
+    photos: [{ file: qr16-sleeve.jpg, note: QR17 caption }]
+    accepted: [{ code: time/over-side, why: QR18 why }]
     also: QQ93
     ---
     QQ94 record body`,
-  'machines/qq49-machine': 'title: QQ95 machine\nspeeds: [15 in/s]\nbelongs-to: QQ96 owner\n---\nQQ97 machine body',
-  'stocks/qq21-stock':
-    'title: QQ98 stock\nbase: polyester\nbinder: polyurethane\nthickness: 52 µm\nsource: QQ99 source\n---\nQR01 stock body',
-  'places/qq53-room': 'title: QR02 room\naddress: QR03 street\n---\nQR04 room body',
-  'people/qq14-client': 'title: QR05 client\ninitials: [Q.C.]\ndid: [QR06 work]\n---\nQR07 person body',
+  'machines/qq49-machine': `
+    title: QQ95 machine
+    speeds: [15 in/s]
+    equalisations: [{ speed: 15 in/s, curve: NAB }]
+    tracks: [two-track stereo]
+    width: 1/4 in
+    noise-reduction: [QR19 system]
+    takes: [bare hub]
+    largest-reel: 10.5 in
+    state: working
+    belongs-to: QQ96 owner
+    photos: [{ file: qr20-machine.jpg, note: QR21 caption }]
+    accepted: [{ code: playing/nothing-plays-it, why: QR22 why }]
+    also: QR23
+    ---
+    QQ97 machine body`,
+  'machines/qr24-machine': 'title: QR25 machine\nspeeds: [3.75 in/s]\nbelongs-to: QR26 owner',
+  'stocks/qq21-stock': `
+    title: QQ98 stock
+    base: polyester
+    binder: polyurethane
+    thickness: 52 µm
+    source: QQ99 source
+    photos: [{ file: qr27-stock.jpg, note: QR28 caption }]
+    also: QR29
+    ---
+    QR01 stock body`,
+  'places/qq53-room': `
+    title: QR02 room
+    address: QR03 street
+    climate: [{ file: qr30-log.csv, columns: { time: QR31_time, temperature_C: QR32_T, humidity_percent: QR33_RH } }]
+    photos: [{ file: qr34-room.jpg, note: QR35 caption }]
+    also: QR36
+    ---
+    QR04 room body`,
+  'places/qq53-room/qr30-log.csv':
+    'QR31_time,QR32_T,QR33_RH,QR37\n2026-01-01T00:00,21.7,47,QR38\n2026-01-01T01:00,21.7,47,QR38\n2026-01-03T00:00,31.7,77,QR38\n',
+  'people/qq14-client': `
+    title: QR05 client
+    initials: [Q.C.]
+    did: [QR06 work]
+    photos: [{ file: qr39-face.jpg, note: QR40 caption }]
+    also: QR41
+    ---
+    QR07 person body`,
   'people/qq22-engineer': 'title: QR08 engineer\ninitials: [Q.E.]\n---\nQR09 person body',
   'notes/qr10-note': 'title: QR11 note\n---\nQR12 note body',
   'reels/qq04-shown/qq37-front.jpg': '',
   'reels/qq04-shown/qq39-back.jpg': '',
+  'editions/qq08-record/qr16-sleeve.jpg': '',
+  'machines/qq49-machine/qr20-machine.jpg': '',
+  'stocks/qq21-stock/qr27-stock.jpg': '',
+  'places/qq53-room/qr34-room.jpg': '',
+  'people/qq14-client/qr39-face.jpg': '',
   ...Object.fromEntries(
     ['valuer', 'insurer', 'engineer', 'researcher', 'friend'].map((audience) => [
       `shares/qr13-${audience}`,
-      `title: Shown to one\nto: QR14 reader\nfor: ${audience}\nreels: [qq04-shown]\n---\nQR15 share body`,
+      `title: Shown to one\nto: QR14 reader\nfor: ${audience}\nreels: [qq04-shown]\nopened-by: link\n---\nQR15 share body`,
     ]),
   ),
 };
@@ -134,7 +181,7 @@ const CARE = ['QQ46', 'QQ48', 'QQ50', 'QQ95'];
 export const MAY_BE_TOLD: Readonly<Record<string, readonly string[]>> = {
   valuer: [...IDENTITY, 'QQ40', ...CONTENTS, ...TAPE, ...MADE, ...COPIES, ...CARE, 'QQ58'],
   insurer: [...IDENTITY, 'QQ40', ...TAPE, ...CARE, 'QQ58', 'QQ61', 'QQ63', '62103'],
-  engineer: [...IDENTITY, 'QQ40', ...CONTENTS, ...TAPE, ...CARE],
+  engineer: [...IDENTITY, 'QQ40', ...CONTENTS, ...TAPE, ...CARE, 'QR19'],
   researcher: [...IDENTITY, 'QQ40', ...CONTENTS, ...TAPE, ...MADE, ...COPIES, 'QQ58'],
   friend: [...IDENTITY, ...CONTENTS],
 };

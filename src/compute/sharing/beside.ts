@@ -96,6 +96,24 @@ export function reducePlace(place: StoragePlace, id: string, copy: Copier, addre
   };
 }
 
-/** A machine that a reel was played on, by its name alone. */
-export const reduceMachine = (machine: Machine, id: string, copy: Copier): Machine =>
-  copy.base('machines', machine, id, 'A machine');
+/** A machine: one that a reel was played on, by its name alone; one that the plan names, with what it can play. Whose it
+ * is stays out. */
+export function reduceMachine(machine: Machine, id: string, copy: Copier, inPlan: boolean): Machine {
+  const named = copy.base('machines', machine, id, 'A machine');
+  if (!inPlan) return named;
+  return {
+    ...named,
+    speeds: copy.texts('speeds', machine.speeds),
+    equalisations: copy.list('equalisations', machine.equalisations, (one) => ({
+      place: copy.place(one.place),
+      speed: copy.known('equalisations.speed', one.speed),
+      curve: copy.known('equalisations.curve', one.curve),
+    })),
+    tracks: copy.texts('tracks', machine.tracks),
+    largestReel: copy.fact('largest-reel', machine.largestReel),
+    takes: copy.texts('takes', machine.takes),
+    widths: copy.texts('width', machine.widths),
+    noiseReduction: copy.texts('noise-reduction', machine.noiseReduction),
+    state: copy.fact('state', machine.state),
+  };
+}

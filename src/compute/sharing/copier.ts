@@ -1,5 +1,5 @@
 import type { Entries } from '#model/entries.ts';
-import type { EntryBase } from '#model/entry.ts';
+import type { AcceptedCode, EntryBase } from '#model/entry.ts';
 import type { Fact, Known } from '#model/fact.ts';
 import type { PersonRef } from '#model/person.ts';
 import type { Place } from '#model/place.ts';
@@ -92,10 +92,26 @@ export class Copier {
       title: title ?? { is: 'known' as const, value: untitled, written: untitled, place },
       body: this.allows('body') ? entry.body : '',
       bodyLine: 0,
-      accepted: [],
+      accepted: this.#accepted(entry.accepted),
       private: [],
       also: this.allows('also') ? entry.also : undefined,
     };
+  }
+
+  /** What the owner accepted of what the program said, and why: only where the share means to show it. */
+  #accepted(list: readonly AcceptedCode[]): readonly AcceptedCode[] {
+    return list.flatMap((one) => {
+      const code = this.known('accepted', one.code);
+      if (code === undefined) return [];
+      return [
+        {
+          place: this.place(one.place),
+          code,
+          why: this.known('accepted.why', one.why),
+          on: this.known('accepted.on', one.on),
+        },
+      ];
+    });
   }
 
   /** Where a part may be shown though the whole may not. */

@@ -1,9 +1,11 @@
 import type { Catalogue, ReelSheet } from '#model/catalogue.ts';
-import type { Diagnostic } from '#model/diagnostic.ts';
+import type { Accepted, Diagnostic } from '#model/diagnostic.ts';
 import type { Finding } from '#model/finding.ts';
+import type { Playing } from '#model/playing.ts';
 import type { Worked } from '#model/worked.ts';
 import { reduceLineage } from './outside.ts';
 import type { Reduced } from './reduce.ts';
+import { keyOf } from './reel-lists.ts';
 import type { Allows } from './scope.ts';
 
 /** A share's catalogue, out of what the program says of the reduced entries, held against what it says of the whole
@@ -33,7 +35,7 @@ export function keepWhatHolds(whole: Catalogue, again: Catalogue, open: Catalogu
           ? sheet.worked.filter((one) => own.worked.some((other) => sameFigure(one, other))).map(placeless)
           : [],
         findings: allows('findings') ? findingsThatHold(own, sheet, wide) : [],
-        playing: allows('playing') ? { verdicts: [], needs: sheet.playing.needs } : { verdicts: [], needs: [] },
+        playing: allows('playing') ? playingTold(sheet, reduced.players) : { verdicts: [], needs: [] },
         lineage: kin,
         missing: allows('missing') ? own.missing.filter((key) => allows(key)) : [],
         problems: allows('problems') ? problemsThatHold(own, sheet, allows) : [],
@@ -47,7 +49,7 @@ export function keepWhatHolds(whole: Catalogue, again: Catalogue, open: Catalogu
     lineage,
     numbers: again.numbers,
     problems: [],
-    accepted: [],
+    accepted: acceptedThatHolds(whole, again, reduced),
     attention: [],
     photographs: reduced.photographs,
     climate: reduced.climate,
@@ -60,14 +62,34 @@ const placeless = (worked: Worked): Worked => ({
   inputs: worked.inputs.map(({ name, written, basis }) => ({ name, written, basis })),
 });
 
+/** Machines that are only named are judged by nothing. */
+const playingTold = ({ playing }: ReelSheet, players: ReadonlySet<string>): Playing => ({
+  verdicts: playing.verdicts.filter((verdict) => players.has(verdict.machine)),
+  needs: playing.needs,
+});
+
+/** What a reel's entry accepts, where the share shows both that and what disagrees. */
+function acceptedThatHolds(whole: Catalogue, again: Catalogue, { names, scopes }: Reduced): readonly Accepted[] {
+  return again.accepted.flatMap((one) =>
+    [...scopes].some(
+      ([id, allows]) =>
+        one.problem.place.file === `reels/${names.of('reel', id)}/index.md` &&
+        mayBeTold(one.problem, allows) &&
+        whole.accepted.some(({ problem }) => problem.code === one.problem.code),
+    )
+      ? [{ ...one, problem: { ...one.problem, related: [] } }]
+      : [],
+  );
+}
+
+const mayBeTold = ({ place }: Diagnostic, allows: Allows) =>
+  allows('problems') && (place.field === '' || allows(keyOf(place.field)));
+
 /** Problems of the same code at the same key of the entry. Those between entries may stand in the other one. */
 function problemsThatHold(own: ReelSheet, again: ReelSheet, allows: Allows): readonly Diagnostic[] {
   const codes = new Set(own.problems.map((problem) => problem.code));
   return again.problems
-    .filter(
-      (problem) =>
-        codes.has(problem.code) && (problem.place.field === '' || allows(problem.place.field.replace(/\[\d+\]/g, ''))),
-    )
+    .filter((problem) => codes.has(problem.code) && mayBeTold(problem, allows))
     .map((problem) => ({ ...problem, related: [] }));
 }
 

@@ -1,10 +1,12 @@
-import type { Catalogue, PhotographFact } from '#model/catalogue.ts';
+import type { Catalogue, PhotographFact, ReelSheet } from '#model/catalogue.ts';
 import type { ClimateSummary } from '#model/climate.ts';
 import type { Entries } from '#model/entries.ts';
 import { itemsOf } from '#model/fact.ts';
+import type { Machine } from '#model/machine.ts';
 import { photographPath } from '#model/photograph-path.ts';
 import type { Reel } from '#model/reel.ts';
 import type { Share } from '#model/share.ts';
+import { machinesFor } from '../plan/machines-for.ts';
 import { below, reduceEdition, reduceMachine, reducePlace, reduceStock } from './beside.ts';
 import { Copier } from './copier.ts';
 import { NeutralNames, reelsOf } from './neutral-names.ts';
@@ -27,6 +29,8 @@ export interface Reduced {
   readonly originals: ReadonlyMap<string, string>;
   readonly heldBack: number;
   readonly climate: ReadonlyMap<string, ClimateSummary>;
+  /** Machines that the plan names, by their neutral names; others are only named. */
+  readonly players: ReadonlySet<string>;
 }
 
 type ScopeFor = (share: Share, ownPrivate: readonly string[]) => Allows;
@@ -36,7 +40,13 @@ type ScopeFor = (share: Share, ownPrivate: readonly string[]) => Allows;
  *
  * @param scopeFor  what may be shown of an entry. */
 export function reduceEntries(
-  { entries, lineage, photographs, climate }: Pick<Catalogue, 'entries' | 'lineage' | 'photographs' | 'climate'>,
+  {
+    entries,
+    reels: sheets,
+    lineage,
+    photographs,
+    climate,
+  }: Pick<Catalogue, 'entries' | 'reels' | 'lineage' | 'photographs' | 'climate'>,
   share: Share,
   scopeFor: ScopeFor = scopeOf,
 ): Reduced {
@@ -54,6 +64,11 @@ export function reduceEntries(
 
   const outside = some('lineage') ? outsideReels(shown, entries, lineage) : [];
   for (const reel of outside) names.of('outside', reel.id);
+  const players = bestMachines(
+    sheets.filter(({ reel }) => scopes.get(reel.id)?.('playing') === true),
+    entries.machines,
+  );
+  for (const machine of players) names.of('machine', machine.id);
   const taken = numbersOutside(entries.reels, scopes);
   const others = { shared: (id: string) => scopes.has(id), taken };
   const files = new Map<string, string>();
@@ -90,14 +105,16 @@ export function reduceEntries(
     entry: { readonly id: string; readonly private: readonly { readonly value: string }[] },
   ) =>
     new Copier(
-      below(kind === 'place' ? 'place.at' : kind === 'machine' ? 'handling.machine' : kind, some, privateOf(entry)),
+      below(keyFor(kind, playing.has(entry.id)), some, privateOf(entry)),
       names,
       `${kind}s/${names.of(kind, entry.id)}.md`,
       entries,
     );
+  const playing = new Set(players.map((machine) => machine.id));
   const rooms = named('place', entries.places);
   return {
     names,
+    players: new Set(players.map((machine) => names.of('machine', machine.id))),
     shown,
     scopes,
     photographs: opened,
@@ -124,7 +141,7 @@ export function reduceEntries(
         reduceEdition(edition, names.of('edition', edition.id), copier('edition', edition), shown, some('cuts')),
       ),
       machines: named('machine', entries.machines).map((machine) =>
-        reduceMachine(machine, names.of('machine', machine.id), copier('machine', machine)),
+        reduceMachine(machine, names.of('machine', machine.id), copier('machine', machine), playing.has(machine.id)),
       ),
       stocks: named('stock', entries.stocks).map((stock) =>
         reduceStock(stock, names.of('stock', stock.id), copier('stock', stock)),
@@ -138,6 +155,16 @@ export function reduceEntries(
       unusable: new Set(),
     },
   };
+}
+
+/** What an entry beside the reels is shown by; a machine of the plan by another key than one that is only named. */
+const keyFor = (kind: string, plays: boolean) =>
+  kind === 'place' ? 'place.at' : kind === 'machine' ? (plays ? 'playing' : 'handling.machine') : kind;
+
+/** For each reel the machine that a plan would name: the best one, or the nearest to it where none plays it. */
+function bestMachines(sheets: readonly ReelSheet[], machines: readonly Machine[]): readonly Machine[] {
+  const best = new Set(sheets.map((sheet) => machinesFor(sheet.playing, machines)[0]?.id));
+  return machines.filter((machine) => best.has(machine.id));
 }
 
 /** Whether a number, in plain characters, is that of a reel that isn't shown. */

@@ -56,7 +56,7 @@ export const TABLE: readonly TableRow[] = [
     engineer: all,
     researcher: ['findings'],
   }),
-  row('what a machine needs to play it', ['playing'], { engineer: all }),
+  row('the playing plan, and what a machine must have', ['playing'], { engineer: all }),
   row('what disagrees, what is missing', ['problems', 'missing'], { valuer: all, engineer: all, researcher: all }),
   row('how and when it changed hands', ['custody.how', 'custody.from', 'custody.until'], {
     valuer: all,

@@ -100,6 +100,14 @@ describe('what a dossier is made from', () => {
       ).not.toContain('NEW');
   });
 
+  test('lays out for the engineer no machine but the ones that a plan of its reels would name', () => {
+    const { dossier } = dossierOf(whole, 'qr13-engineer');
+    expect(dossier.reduced.entries.machines.map((machine) => machine.title.value)).toEqual(['QQ95 machine']);
+    expect(wordsToldIn(textsIn(dossier.plan))).not.toContain('QQ33');
+    for (const audience of AUDIENCES.filter((one) => one !== 'engineer'))
+      expect(dossierOf(whole, `qr13-${audience}`).dossier.plan).toBeUndefined();
+  });
+
   test('a reel outside the share is its kind and its date', () => {
     const { dossier } = dossierOf(whole, 'qr13-engineer');
     const outside = dossier.reduced.entries.reels.filter((reel) => reel.id.startsWith('outside-'));

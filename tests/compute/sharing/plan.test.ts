@@ -124,3 +124,84 @@ describe('what the program says in a dossier', () => {
     expect((await told('for: friend')).plan.ended).toBe(false);
   });
 });
+
+describe('the playing plan in an engineer’s dossier', () => {
+  const SOUND = `
+    format: { width: 1/4 in, tracks: two-track stereo, speed: 15 in/s, equalisation: NAB, noise-reduction: none }
+    pack: { wound-on: reel, reel-size: 10.5 in, wind: tail out }
+    length: "18:00"
+    stock: plain
+    splices: none
+    condition: [{ on: "2026-03-02", by: owner, found: [none] }]`;
+  const MORE = {
+    'stocks/plain': 'base: polyester\nbinder: other\nback-coated: no\nknown-to-shed: no',
+    'machines/m': `
+      title: The desk machine
+      speeds: [15 in/s]
+      equalisations: [{ speed: 15 in/s, curve: NAB }]
+      tracks: [two-track stereo]
+      width: 1/4 in
+      takes: [reel]
+      largest-reel: 10.5 in
+      state: working
+      belongs-to: A neighbour`,
+    'machines/other': 'title: The attic machine\nspeeds: [3.75 in/s]',
+  };
+  const planned = async (share: string, reel = SOUND) => (await told(share, MORE, reel)).dossier;
+
+  test('is the owner’s own, with the machine by its title and not by whose it is', async () => {
+    const dossier = await planned('for: engineer');
+    expect(dossier.plan?.playing.play.map(({ reel, machine }) => [reel.id, machine?.title])).toEqual([
+      ['reel-1', 'The desk machine'],
+    ]);
+    expect(textsIn(dossier)).not.toMatch(/neighbour|attic/);
+  });
+
+  test('leaves a reel off whose condition is no part of the share, instead of taking it for sound', async () => {
+    expect((await planned('for: engineer', `${SOUND}\n    private: [condition]`)).plan).toBeUndefined();
+    expect((await planned('for: friend\nshows: [playing]')).plan).toBeUndefined();
+  });
+
+  test('leaves a reel off that isn’t here, which the reader isn’t told', async () => {
+    const whole = await catalogueOf({
+      ...MORE,
+      'reels/a': SOUND,
+      'reels/b': `${SOUND}\n    status: missing`,
+      'shares/one': 'for: engineer\nreels: [a, b]',
+    });
+    const { plan } = dossierOf(whole, 'one').dossier;
+    expect(plan?.playing.play.map(({ reel }) => reel.id)).toEqual(['reel-1']);
+    expect(plan?.notOnIt).toEqual(['reel-2']);
+  });
+});
+
+describe('what the owner accepted', () => {
+  const REELS = {
+    'reels/a': `
+      contents: [{ title: Low Water, length: "4:00" }, { title: Marram, length: "3:00" }]
+      length: "9:30"
+      gaps: none
+      accepted: [{ code: time/contents-sum, why: the label counts the leader, on: "2026-03" }]`,
+  };
+  const accepted = async (share: string) => (await told(share, {}, REELS['reels/a'])).dossier;
+
+  test('stays out, and so does what was said of it', async () => {
+    const dossier = await accepted('for: valuer');
+    expect(textsIn(dossier)).not.toContain('the label counts the leader');
+    expect(dossier.reduced.reels.flatMap((sheet) => sheet.problems.map((problem) => problem.code))).not.toContain(
+      'time/contents-sum',
+    );
+  });
+
+  test('is shown with its reason where the share means to, and with the sentence where that may be told', async () => {
+    const dossier = await accepted('for: valuer\nshows-private: [accepted]');
+    expect(dossier.reduced.accepted.map(({ problem, why }) => [problem.code, why])).toEqual([
+      ['time/contents-sum', 'the label counts the leader'],
+    ]);
+    const friend = await accepted('for: friend\nshows-private: [accepted]');
+    expect(friend.reduced.accepted).toEqual([]);
+    expect(friend.reduced.reels[0]?.reel.accepted.map(({ code, why }) => [code.value, why?.value])).toEqual([
+      ['time/contents-sum', 'the label counts the leader'],
+    ]);
+  });
+});
