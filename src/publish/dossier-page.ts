@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import type { Dossier } from '#model/dossier.ts';
 import type { PublishedPhotograph } from '#model/published-photograph.ts';
 import { escaped } from '#render/markup.ts';
+import { dayWords } from '#render/words/date.ts';
+import type { CloserLook } from './images.ts';
 import { inlinedStyle } from './inlined-style.ts';
 
 /** Where a dossier's pages think that they stand, so that what leads to a file or a page can be told from all else. */
@@ -20,18 +22,21 @@ export async function dossierPage(
   dossier: Dossier,
   folder: string,
   photographs: ReadonlyMap<string, PublishedPhotograph>,
-  closer: (path: string) => Promise<Uint8Array>,
+  closer: (path: string) => Promise<CloserLook>,
 ): Promise<{ readonly page: string; readonly styleHash: string }> {
   const front = await readFile(join(folder, 'index.html'), 'utf8');
+  const plan = await readFile(join(folder, 'plan', 'index.html'), 'utf8');
   const sheets = await Promise.all(
     dossier.reels.map(async (id) => ({ id, html: await readFile(join(folder, 'reels', id, 'index.html'), 'utf8') })),
   );
-  const style = await inlinedStyle([front, ...sheets.map((sheet) => sheet.html)], folder, DOSSIER_BASE);
+  const style = await inlinedStyle([front, plan, ...sheets.map((sheet) => sheet.html)], folder, DOSSIER_BASE);
   const pictures = new Pictures(folder, photographs, closer);
   const parts = [await pictures.into(mainOf(front))];
+  if (dossier.plan !== undefined) parts.push(sheetOf('plan', 'Playing plan', anchored(mainOf(plan), 'plan'), dossier));
   for (const { id, html } of sheets) {
     const own = await pictures.into(anchored(mainOf(html), id));
-    parts.push(`<article class="reelsheet" id="${id}">${own}</article>`);
+    const title = dossier.reduced.reels.find((sheet) => sheet.reel.id === id)?.reel.title.value ?? id;
+    parts.push(sheetOf(id, title, own, dossier));
   }
   const body = withoutPages(parts.join('\n'), new Set(dossier.reels));
   const left = /\s(?:src|srcset|href|data-[a-z-]+)="\/-\/[^"]*"/.exec(body)?.[0];
@@ -51,6 +56,10 @@ ${body}
 `;
   return { page, styleHash };
 }
+
+/** One part of it that begins a sheet of paper of its own; each further sheet says again what it belongs to. */
+const sheetOf = (id: string, title: string, content: string, dossier: Dossier): string =>
+  `<article class="reelsheet" id="${id}"><p class="paper-head" aria-hidden="true"><span>${escaped(`${title} · ${dossier.title}`)}<span>made ${dayWords(dossier.made)}</span></span></p>${content}</article>`;
 
 function mainOf(html: string): string {
   const main = /<main id="main"[^>]*>([\s\S]*)<\/main>/.exec(html)?.[1];
@@ -77,12 +86,12 @@ const withoutPages = (html: string, reels: ReadonlySet<string>): string =>
 class Pictures {
   readonly #folder: string;
   readonly #byFile: ReadonlyMap<string, readonly [path: string, PublishedPhotograph]>;
-  readonly #closer: (path: string) => Promise<Uint8Array>;
+  readonly #closer: (path: string) => Promise<CloserLook>;
 
   constructor(
     folder: string,
     photographs: ReadonlyMap<string, PublishedPhotograph>,
-    closer: (path: string) => Promise<Uint8Array>,
+    closer: (path: string) => Promise<CloserLook>,
   ) {
     this.#folder = folder;
     this.#closer = closer;
@@ -118,8 +127,9 @@ class Pictures {
       async ([, file = '']) => {
         const [path, photograph] = this.#byFile.get(file.slice(DOSSIER_BASE.length)) ?? [];
         if (path === undefined || photograph?.zoom === undefined) return '';
-        const data = `data:image/webp;base64,${Buffer.from(await this.#closer(path)).toString('base64')}`;
-        return `<details class="closer"><summary>Look closer</summary><div tabindex="0" role="group" aria-label="The photograph, larger"><img src="${data}" alt="The same photograph, larger"></div></details>`;
+        const { picture, widthPx: width, heightPx: height } = await this.#closer(path);
+        const data = `data:image/webp;base64,${Buffer.from(picture).toString('base64')}`;
+        return `<details class="closer"><summary>Look closer</summary><div tabindex="0" role="group" aria-label="The photograph, larger"><img src="${data}" width="${width}" height="${height}" alt="The same photograph, larger"></div></details>`;
       },
     );
   }

@@ -30,7 +30,7 @@ export async function frontPage({ sealed, made, free, opensBy, styleHash }: Fron
     "default-src 'none'",
     `script-src 'sha256-${sha256(script, 'base64')}'`,
     `style-src 'sha256-${sha256(style, 'base64')}' 'sha256-${styleHash}'`,
-    'img-src data:',
+    'img-src data: blob:',
     'font-src data:',
     "form-action 'none'",
     "base-uri 'none'",

@@ -174,6 +174,16 @@ const CLOSER_WIDTH = 2400;
 /** One picture of a photograph in which its small writing can be read, as WebP: for a file that carries no tiles.
  *
  * @throws when it can't be decoded: measure first. */
-export async function closerLook(bytes: Uint8Array): Promise<Uint8Array> {
-  return await opened(bytes).resize({ width: CLOSER_WIDTH, withoutEnlargement: true }).webp({ quality: 70 }).toBuffer();
+export async function closerLook(bytes: Uint8Array): Promise<CloserLook> {
+  const { data, info } = await opened(bytes)
+    .resize({ width: CLOSER_WIDTH, withoutEnlargement: true })
+    .webp({ quality: 70 })
+    .toBuffer({ resolveWithObject: true });
+  return { picture: data, widthPx: info.width, heightPx: info.height };
+}
+
+export interface CloserLook {
+  readonly picture: Uint8Array;
+  readonly widthPx: number;
+  readonly heightPx: number;
 }

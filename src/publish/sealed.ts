@@ -38,8 +38,9 @@ export function fromText(text: string): Uint8Array {
 }
 
 /** Base64 by the engine itself where it can; the DOM's types don't know that yet. */
-function bytesOf(base64: string): Uint8Array {
-  const native = (Uint8Array as unknown as { readonly fromBase64?: (text: string) => Uint8Array }).fromBase64;
+export function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
+  const native = (Uint8Array as unknown as { readonly fromBase64?: (text: string) => Uint8Array<ArrayBuffer> })
+    .fromBase64;
   if (native !== undefined) return native(base64);
   const binary = atob(base64.replace(/[\r\n]/g, ''));
   const bytes = new Uint8Array(binary.length);

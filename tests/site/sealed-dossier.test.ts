@@ -66,8 +66,10 @@ function oneLetterOther(payload: string): string {
   const middle = payload.indexOf('\n', payload.length / 2) + 20;
   return `${payload.slice(0, middle)}${payload[middle] === 'A' ? 'B' : 'A'}${payload.slice(middle + 1)}`;
 }
-const opened = async (text: string) =>
-  new TextDecoder().decode(await unseal(fromText(payloadOf(text)), { words: WORDS }));
+/** The key at the end of a link, as the command printed it. */
+const keyIn = (out: string) => out.split('#')[1]?.trim();
+const opened = async (text: string, key: string | undefined) =>
+  new TextDecoder().decode(await unseal(fromText(payloadOf(text)), key === undefined ? { words: WORDS } : { key }));
 
 async function pageOf(url: string, options: object = {}): Promise<Page> {
   const context = await browser.newContext({
@@ -81,9 +83,17 @@ async function pageOf(url: string, options: object = {}): Promise<Page> {
   });
   page.on('pageerror', (error) => troubles.push(String(error)));
   page.on('request', (request) => {
-    if (!/^(file:|data:|http:\/\/127\.0\.0\.1)/.test(request.url())) troubles.push(`asks for ${request.url()}`);
+    if (!/^(file:|data:|blob:|http:\/\/127\.0\.0\.1)/.test(request.url())) troubles.push(`asks for ${request.url()}`);
   });
   await page.goto(url);
+  return page;
+}
+
+/** The dossier of a share that is opened by a link, opened. */
+async function openedPage(id: string, options: object = {}): Promise<Page> {
+  const { file, key } = fileOf(id);
+  const page = await pageOf(`${pathToFileURL(file).href}#${key}`, options);
+  await page.waitForSelector('#who');
   return page;
 }
 
@@ -96,6 +106,7 @@ const stateOf = (page: Page, state: string) => page.waitForSelector(`[data-state
 /** A photograph with a word in each kind of what a camera writes into it. */
 const toldPicture = (at: number) =>
   sharp({ create: { width: 1800, height: 1200, channels: 3, background: at === 0 ? '#a08060' : '#60a080' } })
+    .composite([{ input: Buffer.from('<svg width="1200" height="700"><circle cx="700" cy="300" r="250"/></svg>') }])
     .jpeg()
     .withExif({ IFD0: { ImageDescription: 'QQ-EXIF', Artist: 'QQ-EXIF' } })
     .withXmp(
@@ -103,7 +114,7 @@ const toldPicture = (at: number) =>
     )
     .toBuffer();
 
-const files: Record<string, { file: string; text: string; page: string }> = {};
+const files: Record<string, { file: string; text: string; page: string; key: string | undefined }> = {};
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'sealed-test-'));
@@ -114,18 +125,20 @@ beforeAll(async () => {
     {
       ...TOLD_EVERYTHING,
       'reels/hostile': `title: ${JSON.stringify(`Hostile ${HOSTILE}`)}\nset: ${JSON.stringify(HOSTILE)}\nrights: ${JSON.stringify(HOSTILE)}\nclient: ${JSON.stringify(`X ${HOSTILE}`)}\ncontents: [{ title: ${JSON.stringify(HOSTILE)} }]\nalso: { ${JSON.stringify(HOSTILE)}: ${JSON.stringify(HOSTILE)} }\n---\n${HOSTILE}`,
-      'shares/hostile': `title: ${JSON.stringify(HOSTILE)}\nto: ${JSON.stringify(HOSTILE)}\nfront: ${JSON.stringify(HOSTILE)}\nfor: valuer\nreels: [hostile]\nshows-private: [body, also]\nuntil: "2026-12"`,
+      'shares/hostile': `title: ${JSON.stringify(HOSTILE)}\nto: ${JSON.stringify(HOSTILE)}\nfront: ${JSON.stringify(HOSTILE)}\nfor: valuer\nreels: [hostile]\nshows-private: [body, also]\nopened-by: link`,
       'shares/linked': 'title: Linked\nfor: engineer\nreels: [qq04-shown]\nopened-by: link\nuntil: "2020"',
       'shares/by-link': 'title: By link\nfor: engineer\nreels: [qq04-shown]\nopened-by: link',
+      'shares/words': 'title: By words\nfor: friend\nreels: [qq04-shown]',
       'shares/short': 'title: Short\nfor: friend\nreels: [qq04-shown]\nuntil: "2026-04-01"',
     },
-    async (at) => pictures[at] ?? new Uint8Array(),
+    async (at) => pictures[at % 2] ?? new Uint8Array(),
   );
   browser = await openBrowser();
-  for (const id of [...AUDIENCES.map((audience) => `qr13-${audience}`), 'hostile', 'short']) {
-    const { file, text, err } = await sealed(id);
+  for (const id of [...AUDIENCES.map((audience) => `qr13-${audience}`), 'hostile', 'words', 'short']) {
+    const { file, text, out, err } = await sealed(id);
     if (text === '') throw new Error(err);
-    files[id] = { file, text, page: await opened(text) };
+    const key = keyIn(out);
+    files[id] = { file, text, page: await opened(text, key), key };
   }
 }, 600_000);
 
@@ -148,7 +161,7 @@ describe('what is inside', () => {
     const text = page.replace(/data:[a-z/0-9+-]+;base64,[A-Za-z0-9+/=]+/g, '');
     expect(wordsToldIn(text).filter((word) => !allowed.has(word))).toEqual([]);
     expect(wordsToldIn(text).length).toBeGreaterThan(8);
-    expect(text).not.toMatch(/qq04|qq25|qq28|qq37|qq39|\.jpg|index\.md|reels\//);
+    expect(text).not.toMatch(/q[qr]\d\d|\.(?:jpg|csv|wav)|index\.md|reels\//);
   });
 
   test.each(AUDIENCES)('has pictures for the %s with nothing in them but pixels', async (audience) => {
@@ -204,44 +217,121 @@ describe('the closed file', () => {
 });
 
 describe('in a browser, from file: and without a network', () => {
-  test('opens with the words, prints, and has no fault that axe finds', async () => {
-    const page = await pageOf(pathToFileURL(fileOf('qr13-valuer').file).href);
+  test('opens with the words, after others that don’t open it', async () => {
+    const page = await pageOf(pathToFileURL(fileOf('words').file).href);
     expect(await axeFindings(page)).toEqual([]);
+    await type(page, 'not these words');
+    await stateOf(page, 'wrong');
+    expect(await page.textContent('body')).not.toContain('QQ05');
     await type(page, WORDS);
     await page.waitForSelector('#who');
-    expect(await page.title()).toBe('Shown to one');
-    expect(await page.textContent('body')).toContain('QR14 reader');
-    expect(await axeFindings(page)).toEqual([]);
-    expect(
-      await page.evaluate(() => [...document.images].every((image) => image.complete && image.naturalWidth > 0)),
-    ).toBe(true);
-    await page.click('details.closer summary');
-    expect(await page.evaluate(() => document.querySelector<HTMLElement>('details.closer img')?.offsetWidth)).toBe(
-      1800,
-    );
+    expect(await page.title()).toBe('By words');
+    expect(await page.textContent('body')).toContain('QQ05');
+    await page.context().close();
+  });
+
+  test.each(['light', 'dark'] as const)(
+    'shows all of it in %s, without a fault that axe finds',
+    async (colorScheme) => {
+      const page = await openedPage('qr13-engineer', { colorScheme });
+      expect(await page.title()).toBe('Shown to one');
+      expect(await page.textContent('body')).toContain('QR14 reader');
+      expect(await axeFindings(page)).toEqual([]);
+      expect(
+        await page.evaluate(() => [...document.images].every((image) => image.complete && image.naturalWidth > 0)),
+      ).toBe(true);
+      await page.context().close();
+    },
+  );
+
+  test('prints on A4: its plan and each reel on sheets of their own, under a head that names both', async () => {
+    const page = await openedPage('qr13-engineer');
     await page.emulateMedia({ media: 'print' });
-    expect(
-      await page.evaluate(() => getComputedStyle(document.querySelector('.reelsheet') ?? document.body).breakBefore),
-    ).toBe('page');
+    const sheets = await page.$$eval('.reelsheet', (found) =>
+      found.map((one) => [one.id, getComputedStyle(one).breakBefore, one.querySelector('.paper-head')?.textContent]),
+    );
+    expect(sheets).toEqual([
+      ['plan', 'page', expect.stringContaining('Playing plan')],
+      ['reel-1', 'page', expect.stringContaining('QQ05 shown')],
+    ]);
+    const width = await page.evaluate(() => [document.documentElement.scrollWidth, window.innerWidth]);
+    expect(width[0]).toBeLessThanOrEqual(width[1] ?? 0);
+    const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(paper).toMatch(/\/MediaBox \[0 0 59[45][\d.]* 84[12]/);
+    expect(paper.match(/\/Type \/Page\b/g)?.length).toBeGreaterThan(2);
+    await page.context().close();
+  });
+
+  test('brings a photograph nearer by wheel, drag and keys, and gives the focus back', async () => {
+    const page = await openedPage('qr13-friend');
+    const button = page.locator('button.closer').first();
+    await button.focus();
+    await page.keyboard.press('Enter');
+    const canvas = page.locator('dialog.zoom canvas');
+    await canvas.waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    let before = '';
+    const looksOther = async (what: string) => {
+      await expect
+        .poll(async () => (await canvas.screenshot()).toString('base64') !== before, { message: what })
+        .toBe(true);
+      before = (await canvas.screenshot()).toString('base64');
+    };
+    // The photograph is there as soon as it is decoded: until then the canvas is one colour.
+    await expect.poll(async () => (await canvas.screenshot()).length).toBeGreaterThan(9_000);
+    before = (await canvas.screenshot()).toString('base64');
+    const whole = before;
+    await page.mouse.move(700, 300);
+    await page.mouse.wheel(0, -300);
+    await looksOther('the wheel');
+    await page.mouse.down();
+    await page.mouse.move(500, 400, { steps: 3 });
+    await page.mouse.up();
+    await looksOther('the drag');
+    for (const key of ['+', 'ArrowLeft', 'ArrowUp', '-']) {
+      await page.keyboard.press(key);
+      await looksOther(key);
+    }
+    await page.keyboard.press('0');
+    await expect.poll(async () => (await canvas.screenshot()).toString('base64') === whole).toBe(true);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.locator('dialog.zoom').count()).toBe(0);
+    expect(await button.evaluate((one) => one === document.activeElement)).toBe(true);
+    expect(await page.locator('main [style], dialog [style]').count()).toBe(0);
+    await page.context().close();
+  });
+
+  test('brings a photograph nearer by two fingers on a telephone', async () => {
+    const page = await openedPage('qr13-friend', {
+      viewport: { width: 360, height: 740 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    await page.locator('button.closer').first().tap();
+    const canvas = page.locator('dialog.zoom canvas');
+    await expect.poll(async () => (await canvas.screenshot()).length).toBeGreaterThan(2_000);
+    const before = (await canvas.screenshot()).toString('base64');
+    const fingers = await page.context().newCDPSession(page);
+    const at = (apart: number) => [
+      { x: 180 - apart, y: 300, id: 1 },
+      { x: 180 + apart, y: 300, id: 2 },
+    ];
+    await fingers.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(30) });
+    for (const apart of [50, 80, 110])
+      await fingers.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(apart) });
+    await fingers.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    await expect.poll(async () => (await canvas.screenshot()).toString('base64') !== before).toBe(true);
     await page.context().close();
   });
 
   test('stands on 360 px, closed and open', async () => {
-    const page = await pageOf(pathToFileURL(fileOf('qr13-valuer').file).href, {
-      viewport: { width: 360, height: 740 },
-    });
+    const viewport = { width: 360, height: 740 };
+    const closed = await pageOf(pathToFileURL(fileOf('words').file).href, { viewport });
+    expect(await closed.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+    await closed.context().close();
+    const page = await openedPage('qr13-engineer', { viewport });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
-    await type(page, WORDS);
-    await page.waitForSelector('#who');
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
-    await page.context().close();
-  });
-
-  test('wrong words say so, and the right ones open afterwards', async () => {
-    const page = await pageOf(pathToFileURL(fileOf('short').file).href);
-    await type(page, 'not these words');
-    await stateOf(page, 'wrong');
-    expect(await page.textContent('body')).not.toContain('QQ05');
+    expect(await axeFindings(page)).toEqual([]);
     await page.context().close();
   });
 
@@ -267,9 +357,10 @@ describe('in a browser, from file: and without a network', () => {
   });
 
   test('a file damaged on purpose, with a checksum to match, shows nothing either', async () => {
-    const bytes = fromText(payloadOf(fileOf('short').text)).slice();
+    const { text, key = '' } = fileOf('qr13-friend');
+    const bytes = fromText(payloadOf(text)).slice();
     bytes[bytes.length - 40] = (bytes[bytes.length - 40] ?? 0) ^ 1;
-    await expect(unseal(bytes, { words: WORDS })).rejects.toThrow(Damaged);
+    await expect(unseal(bytes, { key })).rejects.toThrow(Damaged);
   });
 
   test('past its date it asks first', async () => {
@@ -284,10 +375,11 @@ describe('in a browser, from file: and without a network', () => {
   });
 
   test('hostile text is shown as text, and nothing of it runs', async () => {
-    const page = await pageOf(pathToFileURL(fileOf('hostile').file).href);
-    expect(await page.textContent('.free')).toContain('<script>');
-    await type(page, WORDS);
-    await page.waitForSelector('#who');
+    const closed = await pageOf(pathToFileURL(fileOf('hostile').file).href);
+    expect(await closed.textContent('.free')).toContain('<script>');
+    expect(await closed.evaluate(() => 'ran' in window)).toBe(false);
+    await closed.context().close();
+    const page = await openedPage('hostile');
     expect(await page.textContent('body')).toContain('onerror="window.ran=1"');
     expect(await page.evaluate(() => 'ran' in window)).toBe(false);
     expect(await page.$$('[onerror], [onload], a[href^="javascript"], main script, main style')).toEqual([]);
@@ -299,7 +391,7 @@ describe('by a link', () => {
   test('the key opens it and is gone from the address', async () => {
     const { file, out } = await sealed('by-link', ['--base', 'https://tapes.example/private/']);
     expect(out).toMatch(/^https:\/\/tapes\.example\/private\/by-link[\w-]*\.html#AGE-SECRET-KEY-1[0-9A-Z]+\n$/);
-    const key = out.split('#')[1]?.trim() ?? '';
+    const key = keyIn(out) ?? '';
     const bytes = await readFile(file);
     expect(bytes.includes(key)).toBe(false);
     const asked: string[] = [];
@@ -327,7 +419,7 @@ describe('by a link', () => {
     const page = await pageOf(pathToFileURL(fileOf('short').file).href);
     await page.click('summary');
     await page.setInputFiles('#file', armoured);
-    await type(page, WORDS);
+    await type(page, fileOf('qr13-friend').key ?? '');
     await page.waitForSelector('#who');
     expect(await page.textContent('body')).toContain('QR14 reader');
     await page.context().close();

@@ -1,5 +1,6 @@
 // The one script inside a sealed dossier. It asks nothing of any network.
-import { asText, Damaged, fromText, type Opener, unseal, WrongWords } from '../sealed.ts';
+import { Damaged, fromText, type Opener, unseal, WrongWords } from '../sealed.ts';
+import { picturesApart } from './pictures-apart.ts';
 import { askFirst, showDossier } from './show.ts';
 
 const element = <E extends HTMLElement>(id: string): E => {
@@ -35,8 +36,9 @@ async function open(by: Opener): Promise<void> {
   // Lets the sentence be drawn first: what follows keeps the processor busy.
   await new Promise((resolve) => setTimeout(resolve, 30));
   try {
-    const page = new TextDecoder().decode(await unseal(sealed, by));
+    const bytes = await unseal(sealed, by);
     sealed = undefined;
+    const page = picturesApart(bytes);
     if (await askFirst(page)) showDossier(page);
   } catch (error) {
     if (!(error instanceof WrongWords || error instanceof Damaged)) throw error;
@@ -63,7 +65,7 @@ async function chosen(file: File): Promise<void> {
     if (inside !== undefined) sealed = fromText(inside);
     else if (text.startsWith('age-encryption.org/')) sealed = bytes;
     else throw new Damaged('not a sealed file');
-    element('chosen').textContent = `${file.name}, ${asText(sealed).length} characters`;
+    element('chosen').textContent = `${file.name}, ${Math.ceil(file.size / 1000)} kB`;
     say('closed');
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;

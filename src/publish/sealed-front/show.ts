@@ -1,3 +1,5 @@
+import { offerCloserLooks } from './look-closer.ts';
+
 /** Asks before a dossier past its date is shown. True when it may be. */
 export function askFirst(page: string): Promise<boolean> {
   const lastDay = /<meta name="last-day" content="(\d{4}-\d{2}-\d{2})">/.exec(page)?.[1];
@@ -19,6 +21,7 @@ export function askFirst(page: string): Promise<boolean> {
 export function showDossier(page: string): void {
   const opened = new DOMParser().parseFromString(page, 'text/html');
   for (const script of opened.querySelectorAll('script')) script.remove();
+  offerCloserLooks(opened);
   for (const style of document.querySelectorAll('style')) style.remove();
   document.head.append(...[...opened.head.querySelectorAll('style')].map((style) => document.adoptNode(style)));
   document.body.replaceChildren(...[...opened.body.childNodes].map((node) => document.adoptNode(node)));
