@@ -3,8 +3,8 @@ import { buildCatalogue } from '#catalogue';
 import { measurePhotographs } from '#publish/photographs.ts';
 import type { CollectionFiles } from '#read/collection.ts';
 import { validateAll } from '#validate/entries.ts';
-import { DeskRefusal } from '../desk/entry-files.ts';
 import { makePage } from '../desk/page-files.ts';
+import { DeskRefusal } from '../desk/refusal.ts';
 import { serveDesk } from '../desk/serve-desk.ts';
 import { commandLine } from './arguments.ts';
 import { DONE, type Io, UsageError } from './io.ts';
@@ -22,7 +22,7 @@ export async function desk(args: readonly string[], io: Io): Promise<number> {
     const { entries, problems } = validateAll(files, photographs);
     const logs = await readPlaceLogs(collection, entries.places, files.logs);
     const all = [...files.problems, ...problems, ...logs.problems];
-    return buildCatalogue({ entries, problems: all, photographs, climate: logs.climate, today }).problems;
+    return buildCatalogue({ entries, problems: all, photographs, climate: logs.climate, today });
   };
   const port = values.port === undefined ? undefined : Number(values.port);
   if (port !== undefined && !(Number.isInteger(port) && port > 0 && port < 65_536))

@@ -4,10 +4,11 @@ import { ENTRY_KINDS, type EntryKind } from '#model/words.ts';
 import type { Change } from '#read/entry-edit.ts';
 import type { Written, WrittenPath } from '#read/written-value.ts';
 import type { Wish } from './desk.ts';
-import { DeskRefusal } from './entry-files.ts';
+import type { DeskKind } from './fields/kinds.ts';
+import { DeskRefusal } from './refusal.ts';
 
-/** A photograph is at most 200 MB, what a page says of an entry at most 2 MB. */
-export const MOST_PHOTOGRAPH_BYTES = 200 * 1024 * 1024;
+/** A photograph or a climate log is at most 200 MB, what a page says of an entry at most 2 MB. */
+export const MOST_FILE_BYTES = 200 * 1024 * 1024;
 const MOST_WISH_BYTES = 2 * 1024 * 1024;
 const DEEPEST = 8;
 
@@ -46,6 +47,11 @@ export function kindOf(given: unknown): EntryKind {
   return kind;
 }
 
+/** An entry's kind and id; what the collection says of itself has none. */
+export function whichOf(kind: unknown, id: unknown): readonly [kind: DeskKind, id: string] {
+  return kind === 'collection' ? ['collection', ''] : [kindOf(kind), idOf(id)];
+}
+
 export function idOf(given: unknown): string {
   if (typeof given === 'string' && isId(given)) return given;
   throw new DeskRefusal(400, 'This can’t be an id: lower-case letters, digits and hyphens.');
@@ -58,11 +64,12 @@ export function textOf(given: unknown, most = 500): string {
 
 export function wishOf(given: Readonly<Record<string, unknown>>): Wish {
   const { changes, body } = given;
+  const [kind, id] = whichOf(given['kind'], given['id']);
   if (!Array.isArray(changes) || changes.length > 500 || !(body === undefined || typeof body === 'string'))
     throw new DeskRefusal(400, 'The changes aren’t in the form that the desk reads.');
   return {
-    kind: kindOf(given['kind']),
-    id: idOf(given['id']),
+    kind,
+    id,
     hash: textOf(given['hash']),
     changes: changes.map(changeOf),
     ...(body === undefined ? {} : { body }),

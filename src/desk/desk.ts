@@ -1,4 +1,4 @@
-import type { Diagnostic } from '#model/diagnostic.ts';
+import type { Accepted, Diagnostic } from '#model/diagnostic.ts';
 import { byText } from '#model/diagnostic.ts';
 import { ENTRY_KINDS, type EntryKind } from '#model/words.ts';
 import type { CollectionFiles } from '#read/collection.ts';
@@ -6,14 +6,27 @@ import { type Change, editBody, editEntry } from '#read/entry-edit.ts';
 import { splitEntry } from '#read/front-matter.ts';
 import { type Written, writtenOf } from '#read/written-value.ts';
 import { EntryFiles, type FoundEntry } from './entry-files.ts';
-import { keyOrder } from './fields/kinds.ts';
+import { EntryMoves } from './entry-moves.ts';
+import { type DeskKind, keyOrder } from './fields/kinds.ts';
+import { type AddedLog, addLog, addPhotograph, imagesOf, photographOf } from './files-beside.ts';
 import { FreshFiles } from './fresh-files.ts';
+import { KeptBefore } from './kept-before.ts';
+import { lineDiff } from './line-diff.ts';
+import { Turns } from './turns.ts';
 
 export interface DeskOptions {
   /** The collection's folder; absolute. */
   readonly root: string;
   /** Reads, validates and checks files that may not be on disk as they stand. */
-  readonly check: (files: CollectionFiles) => Promise<readonly Diagnostic[]>;
+  readonly check: (files: CollectionFiles) => Promise<Checked>;
+  /** Milliseconds since 1970. */
+  readonly now?: () => number;
+}
+
+/** What the checks say of a collection: what is open, and what its entries accept. */
+export interface Checked {
+  readonly problems: readonly Diagnostic[];
+  readonly accepted: readonly Accepted[];
 }
 
 /** A line of the list of entries. */
@@ -24,8 +37,8 @@ export interface Listed {
 }
 
 /** An entry as the page gets it. */
-export interface Opened {
-  readonly kind: EntryKind;
+export interface Opened extends Checked {
+  readonly kind: DeskKind;
   readonly id: string;
   readonly hash: string;
   /** undefined when it can't be read; `problems` says why. */
@@ -33,12 +46,11 @@ export interface Opened {
   readonly body: string;
   /** Names of the photographs in its folder. */
   readonly images: readonly string[];
-  readonly problems: readonly Diagnostic[];
 }
 
 /** What the page wants an entry to say. */
 export interface Wish {
-  readonly kind: EntryKind;
+  readonly kind: DeskKind;
   readonly id: string;
   /** Of the text that the page began with. */
   readonly hash: string;
@@ -51,17 +63,20 @@ export type Saved =
   /** Somebody else changed it meanwhile: both texts, and nothing written. */
   | { readonly is: 'changed'; readonly theirs: string; readonly yours: string };
 
-/** What can be done at the desk. Nothing is written but by `save`, `create` and `addPhotograph`, one at a time. */
+/** What is entered at the desk. Nothing is written but when one of its methods is asked to, one at a time. */
 export class Desk {
   readonly #options: DeskOptions;
   readonly #files: EntryFiles;
   readonly #fresh: FreshFiles;
-  #queue: Promise<unknown> = Promise.resolve();
+  readonly #turns = new Turns();
+  readonly moves: EntryMoves;
 
   constructor(options: DeskOptions) {
+    const kept = new KeptBefore(options.root, options.now ?? Date.now);
     this.#options = options;
-    this.#files = new EntryFiles(options.root);
+    this.#files = new EntryFiles(options.root, kept);
     this.#fresh = new FreshFiles(options.root);
+    this.moves = new EntryMoves({ files: this.#files, fresh: this.#fresh, kept, turns: this.#turns });
   }
 
   entries(): readonly Listed[] {
@@ -74,26 +89,32 @@ export class Desk {
     return listed.sort((a, b) => rank(a) - rank(b) || byText(a.title, b.title) || byText(a.id, b.id));
   }
 
-  async open(kind: EntryKind, id: string): Promise<Opened> {
+  async open(kind: DeskKind, id: string): Promise<Opened> {
     const files = this.#fresh.now();
     const found = this.#files.find(files, kind, id);
-    return await this.#opened(files, kind, id, found);
+    const { entry } = splitEntry(found);
+    return {
+      kind,
+      id,
+      hash: found.hash,
+      facts: entry === undefined ? undefined : writtenOf(entry.root),
+      body: entry?.body ?? '',
+      images: imagesOf(files, found),
+      ...(await this.#checked(files, found)),
+    };
   }
 
   /** What the checks would say of an entry as wished for, and the lines that would change. Writes nothing. */
-  async look(
-    wish: Wish,
-  ): Promise<{ problems: readonly Diagnostic[]; gone: readonly string[]; come: readonly string[] }> {
+  async look(wish: Wish): Promise<Checked & { readonly lines: readonly string[] }> {
     const files = this.#fresh.now();
     const found = this.#files.find(files, wish.kind, wish.id);
     const text = wished(found.text, wish);
-    return { problems: await this.#problems(files, found.path, text), ...changedLines(found.text, text) };
+    return { ...(await this.#checked(files, { ...found, text })), lines: lineDiff(found.text, text) };
   }
 
   save(wish: Wish): Promise<Saved> {
-    return this.#inTurn(async () => {
-      const files = this.#fresh.now();
-      const found = this.#files.find(files, wish.kind, wish.id);
+    return this.#turns.take(async () => {
+      const found = this.#files.find(this.#fresh.now(), wish.kind, wish.id);
       if (found.hash !== wish.hash) return { is: 'changed', theirs: found.text, yours: describe(wish) };
       const text = wished(found.text, wish);
       if (text !== found.text) await this.#files.replace(found, text);
@@ -102,59 +123,40 @@ export class Desk {
   }
 
   create(kind: EntryKind, id: string, title: string): Promise<Opened> {
-    return this.#inTurn(async () => {
+    return this.#turns.take(async () => {
       await this.#files.create(kind, id, title);
       return await this.open(kind, id);
     });
   }
 
   addPhotograph(kind: EntryKind, id: string, name: string, bytes: Uint8Array): Promise<string> {
-    return this.#inTurn(async () => {
+    return this.#turns.take(async () => {
       const found = this.#files.find(this.#fresh.now(), kind, id);
-      return await this.#files.addPhotograph(found, name, bytes);
+      return await addPhotograph(this.#options.root, found, name, bytes);
     });
   }
 
-  /** Where a photograph of an entry lies, if its folder has one of that name. */
-  photograph(kind: EntryKind, id: string, name: string): string | undefined {
+  addLog(id: string, name: string, bytes: Uint8Array): Promise<AddedLog> {
+    return this.#turns.take(async () => {
+      const found = this.#files.find(this.#fresh.now(), 'places', id);
+      return await addLog(this.#options.root, found, name, bytes);
+    });
+  }
+
+  photograph(kind: EntryKind, id: string, name: string) {
     const files = this.#fresh.now();
-    const { path } = this.#files.find(files, kind, id);
-    return imagesOf(files, path).includes(name) ? `${folderOf(path)}${name}` : undefined;
+    return photographOf(this.#options.root, files, this.#files.find(files, kind, id), name);
   }
 
-  async #opened(
-    files: CollectionFiles,
-    kind: EntryKind,
-    id: string,
-    { path, text, hash }: FoundEntry,
-  ): Promise<Opened> {
-    const { entry } = splitEntry({ path, text });
-    return {
-      kind,
-      id,
-      hash,
-      facts: entry === undefined ? undefined : writtenOf(entry.root),
-      body: entry?.body ?? '',
-      images: imagesOf(files, path),
-      problems: await this.#problems(files, path, text),
-    };
-  }
-
-  /** Of all the collection's problems, those that this entry has a part in. */
-  async #problems(files: CollectionFiles, path: string, text: string): Promise<readonly Diagnostic[]> {
+  /** Of all that the checks say, what this entry has a part in. */
+  async #checked(files: CollectionFiles, { path, text, there }: FoundEntry): Promise<Checked> {
     const split = splitEntry({ path, text });
-    const entries = files.entries.map((entry) => (entry.path === path ? split : entry));
+    const entries = there ? files.entries.map((one) => (one.path === path ? split : one)) : [...files.entries, split];
     const others = files.problems.filter(({ place }) => place.file !== path);
-    const problems = await this.#options.check({ ...files, entries, problems: [...others, ...split.problems] });
-    return problems.filter(
-      ({ place, related }) => place.file === path || related.some(({ place: other }) => other.file === path),
-    );
-  }
-
-  #inTurn<T>(work: () => Promise<T>): Promise<T> {
-    const next = this.#queue.then(work, work);
-    this.#queue = next.catch(() => undefined);
-    return next;
+    const all = await this.#options.check({ ...files, entries, problems: [...others, ...split.problems] });
+    const own = ({ place, related }: Diagnostic) =>
+      place.file === path || related.some(({ place: other }) => other.file === path);
+    return { problems: all.problems.filter(own), accepted: all.accepted.filter(({ problem }) => own(problem)) };
   }
 }
 
@@ -168,15 +170,3 @@ const describe = ({ changes, body }: Wish) =>
     ...changes.map(({ path, to }) => `${path.join('.')}: ${to === undefined ? '(taken away)' : JSON.stringify(to)}`),
     ...(body === undefined ? [] : [body]),
   ].join('\n');
-
-function changedLines(before: string, after: string) {
-  const old = before.split(/\r?\n/u);
-  const now = after.split(/\r?\n/u);
-  const only = (lines: readonly string[], others: ReadonlySet<string>) => lines.filter((line) => !others.has(line));
-  return { gone: only(old, new Set(now)), come: only(now, new Set(old)) };
-}
-
-const folderOf = (path: string) => path.slice(0, path.lastIndexOf('/') + 1);
-
-const imagesOf = (files: CollectionFiles, path: string) =>
-  files.images.filter((image) => image.startsWith(folderOf(path))).map((image) => image.slice(folderOf(path).length));

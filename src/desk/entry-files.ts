@@ -1,124 +1,90 @@
 import { createHash } from 'node:crypto';
-import { mkdir, realpath, rename, stat } from 'node:fs/promises';
-import { dirname, join, sep } from 'node:path';
-import { idLike, isId } from '#model/entry-id.ts';
+import { dirname, join } from 'node:path';
+import { isId } from '#model/entry-id.ts';
 import type { EntryKind } from '#model/words.ts';
 import { writeNew, writeWhole } from '#publish/atomic.ts';
-import { pictureKind } from '#publish/picture-kind.ts';
 import type { CollectionFiles } from '#read/collection.ts';
 import { editEntry } from '#read/entry-edit.ts';
 import { readSource } from '#read/read-source.ts';
-import { keyOrder } from './fields/kinds.ts';
-
-/** That something asked for can't be done as the files are; the sentence is for the owner. */
-export class DeskRefusal extends Error {
-  readonly status: number;
-  constructor(status: number, sentence: string) {
-    super(sentence);
-    this.status = status;
-  }
-}
-
-/** A hidden folder in the collection, which nothing reads: each entry as it was before the last change. */
-const BEFORE = '.before';
+import { type DeskKind, keyOrder } from './fields/kinds.ts';
+import type { KeptBefore } from './kept-before.ts';
+import { isThere, makeInside, refuseOutside } from './own-folder.ts';
+import { DeskRefusal } from './refusal.ts';
 
 /** An entry's file and what is in it. */
 export interface FoundEntry {
+  readonly kind: DeskKind;
+  readonly id: string;
   /** Relative to the collection, with `/`. */
   readonly path: string;
   readonly text: string;
   /** Of the text: another one means that somebody else has changed it. */
   readonly hash: string;
+  /** False for `collection.md` before anything of it is written: `text` is how it begins. */
+  readonly there: boolean;
 }
 
-const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 24);
+const COLLECTION = 'collection.md';
+const COLLECTION_START = '---\nformat: 1\n---\n';
+
+export const hashOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 24);
 
 /** The files of a collection's entries, found by kind and id only: no path ever comes from the page. */
 export class EntryFiles {
   readonly root: string;
+  readonly #kept: KeptBefore;
 
-  constructor(root: string) {
+  constructor(root: string, kept: KeptBefore) {
     this.root = root;
+    this.#kept = kept;
   }
 
   /** @throws {DeskRefusal} when there is no such entry, or its file can't be read. */
-  find(files: CollectionFiles, kind: EntryKind, id: string): FoundEntry {
+  find(files: CollectionFiles, kind: DeskKind, id: string): FoundEntry {
     const found = files.entries.find(({ address }) => address?.folder === kind && address.id === id);
-    if (found === undefined) throw new DeskRefusal(404, `There is no entry ${kind}/${id} any more.`);
-    const source = readSource(this.root, found.path);
+    if (found !== undefined) return this.at(kind, id, found.path);
+    // A file of that name that can't be read is not begun anew over.
+    if (kind !== 'collection' || files.problems.some(({ place }) => place.file === COLLECTION))
+      throw new DeskRefusal(404, `There is no entry ${kind}/${id} any more.`);
+    return { kind, id, path: COLLECTION, text: COLLECTION_START, hash: hashOf(''), there: false };
+  }
+
+  at(kind: DeskKind, id: string, path: string): FoundEntry {
+    const source = readSource(this.root, path);
     if ('code' in source) throw new DeskRefusal(409, `${source.message} ${source.action}`);
-    return { path: found.path, text: source.text, hash: hashOf(source.text) };
+    return { kind, id, path, text: source.text, hash: hashOf(source.text), there: true };
   }
 
   /** Keeps the entry as it was, and puts the new text in its place. */
-  async replace(found: FoundEntry, text: string): Promise<void> {
-    const kept = join(this.root, BEFORE, ...found.path.split('/'));
-    await this.#folder(dirname(kept));
-    await writeWhole(kept, found.text);
-    await this.#inside(join(this.root, ...found.path.split('/')));
-    await writeWhole(join(this.root, ...found.path.split('/')), text);
+  async replace({ kind, id, path, text: before, there }: FoundEntry, text: string): Promise<void> {
+    const file = join(this.root, ...path.split('/'));
+    if (!there) {
+      if (await writeNew(file, text)) return;
+      throw new DeskRefusal(409, `${path} was made meanwhile. Open it again.`);
+    }
+    await refuseOutside(this.root, file);
+    await this.#kept.keep(kind, id, before);
+    await writeWhole(file, text);
   }
 
-  /** A new entry, in a folder of its own so that photographs have a place.
+  /** A new entry; of a kind that mostly has photographs or logs, in a folder of its own.
    *
    * @throws {DeskRefusal} when the id can't be one, or is taken. */
   async create(kind: EntryKind, id: string, title: string): Promise<void> {
-    if (!isId(id)) throw new DeskRefusal(400, `“${id}” can’t be an id: lower-case letters, digits and hyphens.`);
-    const flat = join(this.root, kind, `${id}.md`);
-    const there = await stat(flat).then(Boolean, () => false);
-    const file = kind === 'reels' || kind === 'places' ? join(this.root, kind, id, 'index.md') : flat;
-    const taken = there || (await stat(join(this.root, kind, id, 'index.md')).then(Boolean, () => false));
-    if (taken) throw new DeskRefusal(409, `There is an entry ${kind}/${id} already. Choose another id.`);
-    await this.#folder(dirname(file));
+    await this.refuseTaken(kind, id);
+    const own = kind === 'reels' || kind === 'places';
+    const file = own ? join(this.root, kind, id, 'index.md') : join(this.root, kind, `${id}.md`);
+    await makeInside(this.root, dirname(file));
     const facts = kind === 'reels' ? [{ path: ['status'], to: 'held' }] : [];
     const start = editEntry('---\ntitle: A\n---\n', [{ path: ['title'], to: title }, ...facts], keyOrder(kind));
     if (!(await writeNew(file, start))) throw new DeskRefusal(409, `There is an entry ${kind}/${id} already.`);
   }
 
-  /** A photograph beside its entry, byte for byte, under a safe name made from its own; answers that name. An entry that
-   * is a single file moves into a folder first, so that it can have files beside it. */
-  async addPhotograph(found: FoundEntry, wishedName: string, bytes: Uint8Array): Promise<string> {
-    const kind = pictureKind(bytes);
-    if (kind === undefined)
-      throw new DeskRefusal(415, 'This file is no photograph that can be opened: JPEG, PNG, WebP, AVIF or TIFF.');
-    if (kind === 'HEIC')
-      throw new DeskRefusal(415, 'This photograph is HEIC, which can’t be opened here. Save it as JPEG and drop that.');
-    const folder = dirname(join(this.root, ...(await this.#ownFolder(found)).split('/')));
-    await this.#inside(folder);
-    const stem = idLike(wishedName.replace(/\.[^.]*$/u, '')) || 'photograph';
-    const ending = kind === 'JPEG' ? 'jpg' : kind.toLowerCase();
-    for (let count = 1; count < 1000; count++) {
-      const name = count === 1 ? `${stem}.${ending}` : `${stem}-${count}.${ending}`;
-      if (await writeNew(join(folder, name), bytes)) return name;
-    }
-    throw new DeskRefusal(409, 'There are a thousand photographs of this name already.');
-  }
-
-  async #ownFolder({ path, text }: FoundEntry): Promise<string> {
-    if (path.endsWith('/index.md')) return path;
-    // Photographs that it names already lie beside the single file, and would be left behind.
-    if (/^photos:/mu.test(text)) return path;
-    const moved = path.replace(/\.md$/u, '/index.md');
-    await this.#folder(dirname(join(this.root, moved)));
-    await rename(join(this.root, path), join(this.root, moved));
-    return moved;
-  }
-
-  async #folder(folder: string): Promise<void> {
-    let there = folder;
-    while (!(await stat(there).then(Boolean, () => false))) there = dirname(there);
-    if (there !== this.root) await this.#inside(there);
-    await mkdir(folder, { recursive: true });
-    await this.#inside(folder);
-  }
-
-  /** A link that leads out of the collection is never written through. */
-  async #inside(path: string): Promise<void> {
-    const real = await realpath(path);
-    if (!real.startsWith((await realpath(this.root)) + sep))
-      throw new DeskRefusal(
-        409,
-        'This entry’s folder is a link that leads out of the collection; nothing is written through it.',
-      );
+  /** @throws {DeskRefusal} when an id can't be one, or an entry has it. */
+  async refuseTaken(kind: EntryKind, id: string): Promise<void> {
+    if (!isId(id)) throw new DeskRefusal(400, `“${id}” can’t be an id: lower-case letters, digits and hyphens.`);
+    for (const path of [join(kind, `${id}.md`), join(kind, id, 'index.md')])
+      if (await isThere(join(this.root, path)))
+        throw new DeskRefusal(409, `There is an entry ${kind}/${id} already. Choose another id.`);
   }
 }

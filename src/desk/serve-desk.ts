@@ -1,15 +1,13 @@
-import { readFile } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { networkInterfaces } from 'node:os';
-import { join } from 'node:path';
 import { isCode } from '#publish/atomic.ts';
-import { pictureKind } from '#publish/picture-kind.ts';
 import { CannotEdit } from '#read/entry-edit.ts';
-import { bodyOf, idOf, jsonOf, kindOf, MOST_PHOTOGRAPH_BYTES, textOf, wishOf } from './asked.ts';
+import { type Answer, answerApi } from './api.ts';
+import { bodyOf } from './asked.ts';
 import { Desk, type DeskOptions } from './desk.ts';
-import { DeskRefusal } from './entry-files.ts';
 import { Gate } from './gate.ts';
 import type { PageFiles } from './page-files.ts';
+import { DeskRefusal } from './refusal.ts';
 
 const LOOPBACK = '127.0.0.1';
 const FIRST_PORT = 4400;
@@ -20,7 +18,6 @@ export interface ServeDeskOptions extends DeskOptions {
   readonly port?: number;
   /** Answer to other devices in the room too, to one that has the code. */
   readonly lan?: boolean;
-  readonly now?: () => number;
 }
 
 export interface DeskServing {
@@ -91,6 +88,16 @@ async function answer(request: IncomingMessage, response: ServerResponse, around
   response.end(file.bytes);
 }
 
+async function api(request: IncomingMessage, response: ServerResponse, url: URL, { gate, desk }: Around) {
+  const refused = gate.refuseStranger(request);
+  if (refused !== undefined) return say(response, refused.status, refused.sentence);
+  const answered: Answer = await answerApi(request, url, desk);
+  if ('bytes' in answered) {
+    response.writeHead(200, headers(answered.type));
+    response.end(answered.bytes);
+  } else json(response, answered.json, answered.status);
+}
+
 /** By the secret in the address, or by the code: the browser is remembered, and the secret leaves its address bar. */
 async function enter(request: IncomingMessage, response: ServerResponse, url: URL, gate: Gate): Promise<void> {
   const letIn = () => {
@@ -116,51 +123,6 @@ async function enter(request: IncomingMessage, response: ServerResponse, url: UR
 const CODE_PAGE = `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1"><title>The desk</title><link rel="stylesheet" href="/desk.css"></head>
 <body><main class="sheet"><h1>The desk</h1><form method="post" action="/enter"><p><label for="code" class="cap">The six figures that the terminal shows</label><br>
 <input id="code" name="code" inputmode="numeric" autocomplete="one-time-code" maxlength="6" class="entry" required></p><button class="btn">Open</button></form></main></body></html>`;
-
-async function api(request: IncomingMessage, response: ServerResponse, url: URL, { gate, desk, options }: Around) {
-  const refused = gate.refuseStranger(request);
-  if (refused !== undefined) return say(response, refused.status, refused.sentence);
-  const asked = (key: string) => url.searchParams.get(key) ?? undefined;
-  const which = () => [kindOf(asked('kind')), idOf(asked('id'))] as const;
-  switch (`${request.method} ${url.pathname}`) {
-    case 'GET /api/entries':
-      return json(response, desk.entries());
-    case 'GET /api/entry':
-      return json(response, await desk.open(...which()));
-    case 'GET /api/photograph': {
-      const path = desk.photograph(...which(), textOf(asked('name')));
-      return path === undefined
-        ? say(response, 404, 'There is no such photograph.')
-        : await picture(response, join(options.root, path));
-    }
-    case 'POST /api/look':
-      return json(response, await desk.look(wishOf(await jsonOf(request))));
-    case 'POST /api/save': {
-      const saved = await desk.save(wishOf(await jsonOf(request)));
-      return json(response, saved, saved.is === 'saved' ? 200 : 409);
-    }
-    case 'POST /api/new': {
-      const given = await jsonOf(request);
-      return json(response, await desk.create(kindOf(given['kind']), idOf(given['id']), textOf(given['title'])));
-    }
-    case 'POST /api/photograph': {
-      const [kind, id] = which();
-      const name = textOf(asked('name'));
-      const bytes = await bodyOf(request, MOST_PHOTOGRAPH_BYTES);
-      return json(response, { file: await desk.addPhotograph(kind, id, name, bytes) });
-    }
-    default:
-      return say(response, 404, 'The desk does no such thing.');
-  }
-}
-
-async function picture(response: ServerResponse, file: string): Promise<void> {
-  const bytes = await readFile(file);
-  const kind = pictureKind(bytes);
-  if (kind === undefined) return say(response, 415, 'This file is no photograph that can be opened.');
-  response.writeHead(200, headers(`image/${kind.toLowerCase()}`));
-  response.end(bytes);
-}
 
 async function listenOn(server: Server, wanted: number | undefined, host: string): Promise<number> {
   const last = wanted ?? FIRST_PORT + PORTS_TRIED - 1;

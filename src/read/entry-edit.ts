@@ -54,10 +54,17 @@ const valueOf = (step: NonNullable<ReturnType<typeof firstDifference>>) =>
 const refusal = (path: WrittenPath) =>
   `${path.join('.')} is written in a form that can’t be changed here without touching other lines. Change it in a text editor.`;
 
-/** Puts another account under the facts, with the line ends that the file has. */
+/** Puts another account under the facts. What is the same at its beginning and end stays byte for byte; what comes has
+ * the line ends that the file has. */
 export function editBody(text: string, body: string): string {
   const edited = new EditedText(text);
-  return edited.spliced({ start: edited.bodyStart, end: edited.plain.length, text: body }, 'body').text;
+  const before = edited.plain.slice(edited.bodyStart);
+  let same = 0;
+  while (same < before.length && same < body.length && before[same] === body[same]) same++;
+  let after = 0;
+  while (after < Math.min(before.length, body.length) - same && before.at(-1 - after) === body.at(-1 - after)) after++;
+  const [start, end] = [edited.bodyStart + same, edited.plain.length - after];
+  return edited.spliced({ start, end, text: body.slice(same, body.length - after) }, 'body').text;
 }
 
 /** A file's text, and the same with one kind of line end and no byte order mark, as it is read. */

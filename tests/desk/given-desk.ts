@@ -1,4 +1,4 @@
-import { cp, mkdir, mkdtemp, readFile, writeFile } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readdir, readFile, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { buildCatalogue } from '#catalogue';
@@ -44,7 +44,7 @@ export async function givenDesk(options: { lan?: boolean; now?: () => number } =
     const { entries, problems } = validateAll(files);
     const all = [...files.problems, ...problems];
     const nothing = { photographs: new Map(), climate: new Map(), today: day('2026-03-20') };
-    return buildCatalogue({ entries, problems: all, ...nothing }).problems;
+    return buildCatalogue({ entries, problems: all, ...nothing });
   };
   const serving = await serveDesk({ root, check, page: await makePage(), port: 0, ...options });
   return { folder, root, serving, textOf: (path) => readFile(join(root, path), 'utf8') };
@@ -57,4 +57,10 @@ export async function twoPhotographs(folder: string): Promise<string[]> {
   const paths = names.map((name) => join(folder, name));
   for (const [at, path] of paths.entries()) await cp(join(PHOTOGRAPHS, from[at] ?? ''), path);
   return paths;
+}
+
+/** What is kept of an entry as it was before, the oldest first. */
+export async function keptTexts({ root, textOf }: GivenDesk, entry: string): Promise<string[]> {
+  const names = await readdir(join(root, '.before', entry)).catch(() => []);
+  return await Promise.all(names.sort().map((name) => textOf(`.before/${entry}/${name}`)));
 }

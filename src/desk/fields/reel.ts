@@ -13,7 +13,7 @@ import {
   WINDS,
 } from '#model/words.ts';
 import { LAST, PHOTOS, TITLE, YES_NO } from './every-kind.ts';
-import { type Field, list, many, map, one } from './field.ts';
+import { type Field, list, many, map, one, orNone } from './field.ts';
 
 const PERSON = { refers: 'people' } as const;
 const DATE = '1978-02-09';
@@ -24,8 +24,8 @@ export const REEL: readonly Field[] = [
   one('status', 'Status', STATUSES),
   map('lent', 'Lent', [one('to', 'To', PERSON), one('until', 'Until', '2027-02')]),
   map('left', 'Left', [one('how', 'How', LEAVINGS), one('on', 'On', '2001')]),
-  one('kind', 'Kind of tape', KINDS),
-  one('set', 'Set', 'almanac-overseas'),
+  ...orNone(one('kind', 'Kind of tape', KINDS)),
+  ...orNone(one('set', 'Set', 'almanac-overseas')),
   many('side', 'Side', '1'),
   many('edition', 'Edition', { refers: 'editions' }),
   map('numbers', 'Numbers', [
@@ -34,57 +34,65 @@ export const REEL: readonly Field[] = [
     many('job', 'Job number', '4471'),
     many('other', 'Other numbers', 'box 12'),
   ]),
-  one('client', 'Made for', PERSON),
-  one('length', 'Length, as stated', '18:52'),
+  ...orNone(one('client', 'Made for', PERSON)),
+  ...orNone(one('length', 'Length, as stated', '18:52')),
   list(
     'contents',
     'Contents',
     [
       one('title', 'Title', 'Low Water'),
       one('length', 'Length', '4:10'),
-      one('gap-after', 'Gap after it', '3 s'),
+      ...orNone(one('gap-after', 'Gap after it', '3 s')),
       one('side', 'Side', '1'),
       one('by', 'By'),
       one('note', 'Note'),
     ],
     'title',
   ),
-  one('gaps', 'Gaps between titles', '3 s'),
-  map(
-    'run-out-sound',
-    'Run-out sound',
-    [
-      one('holds', 'Holds', 'a foghorn'),
-      one('length', 'Length', '4 s'),
-      one('form', 'Form', RUN_OUT_FORMS),
-      one('counted', 'Counted in the stated length', YES_NO),
-    ],
-    'holds',
+  ...orNone(one('gaps', 'Gaps between titles', '3 s')),
+  ...orNone(
+    map(
+      'run-out-sound',
+      'Run-out sound',
+      [
+        one('holds', 'Holds', 'a foghorn'),
+        one('length', 'Length', '4 s'),
+        one('form', 'Form', RUN_OUT_FORMS),
+        one('counted', 'Counted in the stated length', YES_NO),
+      ],
+      'holds',
+    ),
   ),
   map('format', 'Format', [
-    one('width', 'Tape width', '1/4 in'),
-    one('tracks', 'Tracks', TRACK_FORMATS),
-    one('speed', 'Speed', '30 in/s'),
-    one('equalisation', 'Equalisation', 'AES'),
-    one('direction', 'Recorded in', DIRECTIONS),
-    one('noise-reduction', 'Noise reduction', 'none'),
-    one('level', 'Level', '320 nWb/m'),
+    ...orNone(
+      one('width', 'Tape width', '1/4 in'),
+      one('tracks', 'Tracks', TRACK_FORMATS),
+      one('speed', 'Speed', '30 in/s'),
+      one('equalisation', 'Equalisation', 'AES'),
+      one('direction', 'Recorded in', DIRECTIONS),
+      one('noise-reduction', 'Noise reduction', 'none'),
+      one('level', 'Level', '320 nWb/m'),
+    ),
     many('tones', 'Tones', '1 kHz'),
   ]),
   map('pack', 'Pack', [
-    one('wound-on', 'Wound on', CARRIERS),
-    one('reel-size', 'Reel size', '10.5 in'),
-    one('outside-diameter', 'Outside diameter', '260 mm ± 1 mm'),
-    one('hub-diameter', 'Hub diameter', '100 mm'),
-    one('wind', 'Wind', WINDS),
+    ...orNone(
+      one('wound-on', 'Wound on', CARRIERS),
+      one('reel-size', 'Reel size', '10.5 in'),
+      one('outside-diameter', 'Outside diameter', '260 mm ± 1 mm'),
+      one('hub-diameter', 'Hub diameter', '100 mm'),
+      one('wind', 'Wind', WINDS),
+    ),
   ]),
-  one('stock', 'Tape stock', { refers: 'stocks' }),
-  map('recorded', 'Recorded', [
-    one('on', 'On', DATE),
-    one('by', 'By', PERSON),
-    one('at', 'At', 'Copy Room B'),
-    one('for', 'For', PERSON),
-  ]),
+  ...orNone(one('stock', 'Tape stock', { refers: 'stocks' })),
+  ...orNone(
+    map('recorded', 'Recorded', [
+      one('on', 'On', DATE),
+      one('by', 'By', PERSON),
+      one('at', 'At', 'Copy Room B'),
+      one('for', 'For', PERSON),
+    ]),
+  ),
   many('copied-from', 'Copied from', { refers: 'reels' }),
   one('generation', 'Generation, as stated', '2'),
   list('copy-log', 'Copy log on this box', [
@@ -113,7 +121,7 @@ export const REEL: readonly Field[] = [
   PHOTOS,
   list('readings', 'Readings', [
     one('of', 'Which fact', 'numbers.matrix'),
-    one('photo', 'Photograph', 'box-front.jpg'),
+    one('photo', 'Photograph', { file: true, example: 'box-front.jpg' }),
     one('region', 'Region', 'xywh=percent:12,40,30,8'),
     one('written', 'What it says', 'HLX 22O7-A'),
     one('sure', 'How sure', SURENESSES),
@@ -141,11 +149,13 @@ export const REEL: readonly Field[] = [
     one('planned', 'Only planned', YES_NO),
     one('note', 'Note'),
   ]),
-  map(
-    'place',
-    'Where it is kept',
-    [one('at', 'Place', { refers: 'places' }), one('shelf', 'Shelf', 'C2'), one('stored', 'Stored', STORED)],
-    'at',
+  ...orNone(
+    map(
+      'place',
+      'Where it is kept',
+      [one('at', 'Place', { refers: 'places' }), one('shelf', 'Shelf', 'C2'), one('stored', 'Stored', STORED)],
+      'at',
+    ),
   ),
   list('custody', 'Custody', [
     one('holder', 'Holder', PERSON),
@@ -162,6 +172,6 @@ export const REEL: readonly Field[] = [
     one('amount', 'Amount', '900 GBP'),
     one('basis', 'Basis', 'insurance'),
   ]),
-  one('rights', 'Rights', 'not the owner’s'),
+  ...orNone(one('rights', 'Rights', 'not the owner’s')),
   ...LAST,
 ];

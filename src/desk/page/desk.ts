@@ -13,8 +13,9 @@ async function show(): Promise<void> {
   const kind = ENTRY_KINDS.find((one) => one === kindWord);
   try {
     const all = await ask.entries();
-    view = kind === undefined || !isId(id) ? undefined : new EntryView(await ask.open(kind, id), all, show);
-    sheet.replaceChildren(head(), view?.element ?? listView(all));
+    const one = kindWord === 'collection' ? 'collection' : isId(id) ? kind : undefined;
+    view = one === undefined ? undefined : new EntryView(await ask.open(one, id), all, show);
+    sheet.replaceChildren(head(), view?.element ?? listView(all, await ask.away(), show));
   } catch (error) {
     const sentence = error instanceof Error ? error.message : String(error);
     sheet.replaceChildren(

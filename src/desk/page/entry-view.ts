@@ -1,14 +1,17 @@
-import { ENTRY_KINDS } from '#model/words.ts';
 import { isMapWritten } from '#read/written-value.ts';
-import type { Listed, Opened } from '../desk.ts';
+import type { Checked, Listed, Opened } from '../desk.ts';
 import type { Field } from '../fields/field.ts';
 import { FIELDS, ONE_OF } from '../fields/kinds.ts';
 import * as ask from './ask.ts';
 import { bothTexts } from './both-texts.ts';
 import { button, el, freshId } from './element.ts';
 import { fieldOf } from './form-fields.ts';
+import { historyPart } from './history-part.ts';
+import { logsPart } from './logs-part.ts';
+import { movesPart } from './moves-part.ts';
+import { offeredChoices } from './offered-choices.ts';
+import { photographsPart } from './photographs-part.ts';
 import { problemsPart } from './problems-part.ts';
-import { readingsPart } from './readings.ts';
 import { sheetSection } from './sheet-section.ts';
 import { SheetState } from './sheet-state.ts';
 
@@ -27,6 +30,7 @@ export class EntryView {
   readonly #save: HTMLButtonElement;
   readonly #undo: HTMLButtonElement;
   #asked = 0;
+  #saying = '';
   readonly #again: () => void;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -38,6 +42,7 @@ export class EntryView {
     this.#undo = button('Undo', () => this.undo());
     this.state.onChange = () => this.#changed();
     const sections = opened.facts === undefined ? [] : this.#sections(opened);
+    const facts = button('To the facts', () => this.element.querySelector<HTMLElement>('#facts .entry')?.focus());
     const says = button('To the checks', () => this.element.querySelector<HTMLElement>('#says')?.focus());
     this.element = el(
       'main',
@@ -49,15 +54,16 @@ export class EntryView {
           'div',
           {},
           el('h1', {}, titleOf(opened)),
-          el('p', { class: 'sub' }, `${ONE_OF[opened.kind]} · ${opened.id}`),
+          el('p', { class: 'sub' }, [ONE_OF[opened.kind], opened.id].filter((word) => word !== '').join(' · ')),
         ),
       ),
-      ...offeredIds(all),
+      ...offeredChoices(all, opened),
       el(
         'div',
         { class: 'bar-desk' },
         this.#save,
         this.#undo,
+        facts,
         says,
         el('a', { href: '#/' }, 'All entries'),
         this.#said,
@@ -83,7 +89,7 @@ export class EntryView {
       ),
     );
     this.#drawForm();
-    this.#problems.append(problemsPart(opened.problems));
+    this.#drawProblems(opened);
     this.#lines.append(el('p', {}, 'Nothing.'));
     this.#tell();
   }
@@ -91,47 +97,33 @@ export class EntryView {
   #sections(opened: Opened): HTMLElement[] {
     const body = el('textarea', { class: 'entry owner', id: freshId() });
     body.value = this.state.body;
-    body.addEventListener('input', () => this.state.putBody(body.value));
-    const account = el('div', {}, el('label', { class: 'cap', for: body.id }, 'Your own account, in Markdown'), body);
-    return [
-      ...(opened.kind === 'reels' ? [this.#photographs()] : []),
-      sheetSection('The facts', 'What is left empty is not recorded. “none” means known to be none.', this.#form),
-      sheetSection('In your own words', '', account),
-    ];
-  }
-
-  #photographs(): HTMLElement {
-    const files = el('input', { type: 'file', multiple: true, accept: 'image/*', id: freshId() });
-    const holder = el('div', { class: 'many' });
-    const draw = () => holder.replaceChildren(readingsPart(this.state, () => this.#drawForm()));
-    files.addEventListener('change', async () => {
-      const { kind, opened } = this.state;
-      for (const file of files.files ?? []) {
-        try {
-          const { file: name } = await ask.addPhotograph(kind, opened.id, file);
-          const photos = this.state.at(['photos']);
-          this.state.put(
-            ['photos'],
-            [
-              ...(Array.isArray(photos) ? photos : photos === undefined || photos === 'none' ? [] : [photos]),
-              { file: name },
-            ],
-          );
-        } catch (error) {
-          this.#say(error);
-        }
-      }
-      this.#drawForm();
-      draw();
+    body.addEventListener('input', () => this.state.typeBody(body.value));
+    this.#redraws.push(() => {
+      body.value = this.state.body;
     });
-    this.#redraws.push(draw);
-    draw();
-    return sheetSection(
-      'Photographs and readings',
-      'Letter by letter, as the label has it, faults included.',
-      holder,
-      el('div', {}, el('label', { for: files.id, class: 'cap' }, 'Add photographs'), files),
-    );
+    const account = el('div', {}, el('label', { class: 'cap', for: body.id }, 'Your own account, in Markdown'), body);
+    const { kind } = opened;
+    const around = {
+      redraws: this.#redraws,
+      drawForm: () => this.#drawForm(),
+      say: (error: unknown) => this.#say(error),
+    };
+    return [
+      ...(kind === 'collection' ? [] : [photographsPart(this.state, around)]),
+      ...(kind === 'places' ? [logsPart(this.state, around)] : []),
+      sheetSection(
+        'The facts',
+        'What is left empty is not recorded. The word none means known to be none.',
+        el('div', { id: 'facts' }, this.#form),
+      ),
+      sheetSection('In your own words', '', account),
+      sheetSection(
+        'The entry itself',
+        'What it was before each change is kept.',
+        historyPart(this.state, this.#again),
+        ...(kind === 'collection' ? [] : [movesPart(this.state, kind)]),
+      ),
+    ];
   }
 
   readonly #redraws: (() => void)[] = [];
@@ -152,6 +144,14 @@ export class EntryView {
     for (const redraw of this.#redraws) redraw();
   }
 
+  /** What is said already stays as it stands, with the reason that someone may be typing in it. */
+  #drawProblems({ problems, accepted }: Checked): void {
+    const says = JSON.stringify([problems, accepted]);
+    if (says === this.#saying) return;
+    this.#saying = says;
+    this.#problems.replaceChildren(problemsPart({ problems, accepted }, this.state, () => this.#drawForm()));
+  }
+
   #changed(): void {
     this.#tell();
     clearTimeout(this.#timer);
@@ -168,15 +168,14 @@ export class EntryView {
   async #look(): Promise<void> {
     const asked = ++this.#asked;
     try {
-      const { problems, gone, come } = await ask.look(this.state.wish());
+      const { lines, ...checked } = await ask.look(this.state.wish());
       // An answer to what was typed before is overtaken.
       if (asked !== this.#asked) return;
-      this.#problems.replaceChildren(problemsPart(problems));
-      const lines = [...gone.map((line) => `− ${line}`), ...come.map((line) => `+ ${line}`)];
+      this.#drawProblems(checked);
       this.#lines.replaceChildren(
         lines.length === 0 ? el('p', {}, 'Nothing.') : el('pre', { class: 'lines', tabindex: '0' }, lines.join('\n')),
       );
-      if (this.state.isChanged()) this.#said.textContent = `Not saved yet. ${counted(problems.length)}`;
+      if (this.state.isChanged()) this.#said.textContent = `Not saved yet. ${counted(checked.problems.length)}`;
     } catch (error) {
       this.#say(error);
     }
@@ -189,7 +188,8 @@ export class EntryView {
       if (saved.is === 'changed') return this.#tellBoth(saved.theirs, saved.yours);
       this.state.saved(saved.entry);
       this.#conflict.replaceChildren();
-      this.#problems.replaceChildren(problemsPart(saved.entry.problems));
+      this.#drawProblems(saved.entry);
+      for (const redraw of this.#redraws) redraw();
       this.#lines.replaceChildren(el('p', {}, 'Nothing.'));
       this.#tell();
       this.#said.textContent = `Saved. ${counted(saved.entry.problems.length)}`;
@@ -229,17 +229,7 @@ const counted = (count: number) =>
       ? 'The checks say one thing.'
       : `The checks say ${count} things.`;
 
-function titleOf({ facts, id }: Opened): string {
+function titleOf({ facts, id, kind }: Opened): string {
   const title = isMapWritten(facts) ? facts['title'] : undefined;
-  return typeof title === 'string' ? title : id;
+  return typeof title === 'string' ? title : kind === 'collection' ? 'The collection' : id;
 }
-
-/** What references may be chosen from, for every field at once. */
-const offeredIds = (all: readonly Listed[]) =>
-  ENTRY_KINDS.map((kind) =>
-    el(
-      'datalist',
-      { id: `ids-${kind}` },
-      ...all.filter((one) => one.kind === kind).map(({ id, title }) => el('option', { value: id }, title)),
-    ),
-  );

@@ -1,6 +1,7 @@
-import { isListWritten, isMapWritten, type Written, type WrittenPath } from '#read/written-value.ts';
+import { isListWritten, type Written, type WrittenPath } from '#read/written-value.ts';
 import type { Field, GroupField, ManyField } from '../fields/field.ts';
 import { button, el } from './element.ts';
+import { freeGroup } from './free-group.ts';
 import { entryInput, oneCell, textAt } from './one-cell.ts';
 import type { SheetState } from './sheet-state.ts';
 
@@ -16,7 +17,7 @@ export function fieldOf(state: SheetState, field: Field, path: WrittenPath): HTM
     case 'list':
       return redrawn((redraw) => listGroup(state, field, path, redraw));
     case 'free':
-      return redrawn((redraw) => freeGroup(state, field.label, path, redraw));
+      return redrawn((redraw) => freeGroup(state, field, path, redraw));
   }
 }
 
@@ -37,17 +38,19 @@ function manyCell(state: SheetState, field: ManyField, path: WrittenPath, redraw
   const put = (next: readonly string[]) => {
     // One text that stood by itself stays so.
     const [only = ''] = next;
-    state.put(path, next.length === 0 ? undefined : next.length === 1 && !isListWritten(state.at(path)) ? only : next);
+    if (next.length === 1 && !isListWritten(state.at(path))) state.type(path, only);
+    else state.put(path, next.length === 0 ? undefined : next);
   };
   const rows = items.map((item, index) => {
     const input = entryInput(field, item, (text) => {
       items[index] = text;
-      put(items);
+      if (isListWritten(state.at(path))) state.type([...path, index], text);
+      else put(items);
     });
     input.setAttribute('aria-label', `${field.label}, ${index + 1}`);
     input.dataset['path'] = `${path.join('.')}.${index}`;
     const remove = button('Take away', () => {
-      put(items.filter((_, other) => other !== index).filter((text) => text !== ''));
+      put(items.filter((text, other) => other !== index && text !== ''));
       redraw('button');
     });
     remove.setAttribute('aria-label', `Take away ${field.label} ${item}`);
@@ -59,13 +62,25 @@ function manyCell(state: SheetState, field: ManyField, path: WrittenPath, redraw
   });
   add.setAttribute('aria-label', `Add: ${field.label}`);
   add.dataset['add'] = path.join('.');
+  const none = items.length === 0 ? noneButton(state, field, path, redraw) : undefined;
   return el(
     'div',
     { class: 'many', role: 'group', 'aria-label': field.label },
     el('span', { class: 'cap' }, field.label),
     ...rows,
-    add,
+    el('div', { class: 'row' }, add, none),
   );
+}
+
+/** Where nothing is recorded yet, a way to say that there is known to be none. */
+function noneButton(state: SheetState, field: Field, path: WrittenPath, redraw: (focus?: string) => void) {
+  if (field.none !== true) return undefined;
+  const none = button('Known to be none', () => {
+    state.put(path, 'none');
+    redraw('.entry, button');
+  });
+  none.setAttribute('aria-label', `${field.label}: known to be none`);
+  return none;
 }
 
 function mapGroup(state: SheetState, field: GroupField, path: WrittenPath, redraw: (focus?: string) => void) {
@@ -73,9 +88,10 @@ function mapGroup(state: SheetState, field: GroupField, path: WrittenPath, redra
   if (typeof value === 'string' && value !== '') return noneGroup(state, field, path, value, redraw);
   return el(
     'fieldset',
-    { class: 'group' },
+    { class: 'group', 'data-group': path.join('.') },
     el('legend', {}, field.label),
     el('div', { class: 'cells' }, ...field.fields.map((inner) => fieldOf(state, inner, [...path, inner.key]))),
+    value === undefined || value === '' ? noneButton(state, field, path, redraw) : undefined,
   );
 }
 
@@ -110,10 +126,7 @@ function listGroup(state: SheetState, field: GroupField, path: WrittenPath, redr
     const at = isListWritten(value) ? [...path, index] : path;
     const inner = field.fields.map((one) => fieldOf(state, one, [...at, one.key]));
     const remove = button(`Take away line ${index + 1}`, () => {
-      state.put(
-        path,
-        items.filter((_, other) => other !== index),
-      );
+      state.takeLine(path, index);
       redraw('button');
     });
     // A text in place of a line's facts is what its short key would hold.
@@ -143,49 +156,13 @@ function listGroup(state: SheetState, field: GroupField, path: WrittenPath, redr
     redraw('fieldset fieldset:last-of-type .entry');
   });
   add.setAttribute('aria-label', `Add a line: ${field.label}`);
-  const none =
-    items.length === 0
-      ? button('Known to be none', () => {
-          state.put(path, 'none');
-          redraw('button');
-        })
-      : undefined;
-  none?.setAttribute('aria-label', `${field.label}: known to be none`);
+  add.dataset['add'] = path.join('.');
+  const none = items.length === 0 ? noneButton(state, field, path, redraw) : undefined;
   return el(
     'fieldset',
-    { class: 'group' },
+    { class: 'group', 'data-group': path.join('.') },
     el('legend', {}, field.label),
     ...rows,
     el('div', { class: 'row' }, add, none),
-  );
-}
-
-/** Keys of the owner's own, as texts; what is nested in them stays as it is. */
-function freeGroup(state: SheetState, label: string, path: WrittenPath, redraw: (focus?: string) => void) {
-  const value = state.at(path);
-  const pairs = isMapWritten(value) ? Object.entries(value) : [];
-  const whole = typeof value === 'string' ? oneCell(state, { is: 'one', key: '', label }, path) : undefined;
-  const rows = pairs.map(([key, inner]) =>
-    typeof inner === 'string'
-      ? oneCell(state, { is: 'one', key, label: key }, [...path, key])
-      : el(
-          'div',
-          { class: 'cell' },
-          el('span', { class: 'cap' }, key),
-          el('p', { class: 'as-written' }, JSON.stringify(inner)),
-        ),
-  );
-  const name = el('input', { class: 'entry', 'aria-label': `A new key: ${label}`, placeholder: 'a new key' });
-  const add = button('Add it', () => {
-    if (name.value.trim() === '' || typeof value === 'string') return;
-    state.put([...path, name.value.trim()], '…');
-    redraw('.cells .cell:last-of-type .entry');
-  });
-  return el(
-    'fieldset',
-    { class: 'group' },
-    el('legend', {}, label),
-    el('div', { class: 'cells' }, whole, ...rows),
-    el('div', { class: 'row' }, el('div', {}, name), add),
   );
 }

@@ -1,9 +1,12 @@
 import { idLike } from '#model/entry-id.ts';
 import { ENTRY_KINDS, type EntryKind } from '#model/words.ts';
 import type { Listed } from '../desk.ts';
+import type { AwayShown } from '../entry-moves.ts';
 import { ONE_OF } from '../fields/kinds.ts';
 import * as ask from './ask.ts';
 import { button, el, freshId } from './element.ts';
+import { whenWords } from './history-part.ts';
+import { takesFiles } from './photographs-part.ts';
 import { sheetSection } from './sheet-section.ts';
 
 const HEADINGS: Readonly<Record<EntryKind, string>> = {
@@ -17,8 +20,8 @@ const HEADINGS: Readonly<Record<EntryKind, string>> = {
   notes: 'Notes',
 };
 
-/** All entries by kind, with a search, and two ways to begin a new one. */
-export function listView(all: readonly Listed[]): HTMLElement {
+/** All entries by kind, with a search, two ways to begin a new one, and what was deleted. */
+export function listView(all: readonly Listed[], away: readonly AwayShown[], again: () => void): HTMLElement {
   const lists = el('div', {});
   const search = el('input', { class: 'entry', type: 'search', id: freshId(), oninput: () => draw() });
   const draw = () => lists.replaceChildren(...grouped(all, search.value));
@@ -43,7 +46,43 @@ export function listView(all: readonly Listed[]): HTMLElement {
       el('div', {}, el('label', { class: 'cap', for: search.id }, 'Find an entry by its title or id'), search),
       lists,
     ),
+    sheetSection(
+      'The collection',
+      '',
+      el(
+        'p',
+        {},
+        el('a', { href: '#/collection' }, 'Its title, owner, currency and units'),
+        ', and what is private in every entry.',
+      ),
+    ),
+    ...(away.length === 0
+      ? []
+      : [sheetSection('Deleted', 'Kept, and no part of the collection.', deleted(away, again))]),
   );
+}
+
+function deleted(away: readonly AwayShown[], again: () => void): HTMLElement {
+  const said = el('p', { role: 'alert' });
+  const items = away.map(({ kind, id, title, last }) => {
+    const back = button('Bring it back', async () => {
+      try {
+        await ask.bringBack(kind, id);
+        again();
+      } catch (error) {
+        said.textContent = error instanceof Error ? error.message : String(error);
+      }
+    });
+    back.setAttribute('aria-label', `Bring back ${kind}/${id}`);
+    return el(
+      'li',
+      {},
+      `${title} `,
+      el('span', { class: 'small soft' }, `${kind}/${id}, ${whenWords(last.at)} `),
+      back,
+    );
+  });
+  return el('div', {}, el('ul', { class: 'list-desk' }, ...items), said);
 }
 
 function grouped(all: readonly Listed[], typed: string): HTMLElement[] {
@@ -108,16 +147,7 @@ function fromPhotographs(all: readonly Listed[]): HTMLElement {
     );
     next.querySelector<HTMLElement>('.entry')?.focus();
   };
-  drop.addEventListener('dragover', (event) => {
-    event.preventDefault();
-    drop.classList.add('over');
-  });
-  drop.addEventListener('dragleave', () => drop.classList.remove('over'));
-  drop.addEventListener('drop', (event) => {
-    event.preventDefault();
-    drop.classList.remove('over');
-    chosen([...(event.dataTransfer?.files ?? [])]);
-  });
+  takesFiles(drop, chosen);
   return drop;
 }
 

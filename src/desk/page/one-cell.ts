@@ -10,10 +10,13 @@ import type { SheetState } from './sheet-state.ts';
 /** One fact under its name. */
 export function oneCell(state: SheetState, field: OneField, path: WrittenPath): HTMLElement {
   const id = freshId();
-  const input = entryInput(field, textAt(state.at(path)), (text) => state.put(path, text));
+  const input = entryInput(field, textAt(state.at(path)), (text) => state.type(path, text));
   input.id = id;
   input.dataset['path'] = path.join('.');
-  const offer = field.refers === undefined ? undefined : newEntryOffer(state, field.refers, input);
+  const offer =
+    field.refers === undefined || input instanceof HTMLTextAreaElement
+      ? undefined
+      : newEntryOffer(state, field.refers, input);
   return el('div', { class: 'cell' }, el('label', { class: 'cap', for: id }, field.label), input, offer);
 }
 
@@ -44,27 +47,41 @@ function newEntryOffer(state: SheetState, kind: EntryKind, input: HTMLInputEleme
 export const textAt = (value: Written | undefined) =>
   typeof value === 'string' ? value : value === undefined ? '' : JSON.stringify(value);
 
-/** A choice, or a line with the entries that it may name; a new one may be typed too. */
-export function entryInput(
-  { words, refers, example }: OneField | ManyField,
-  value: string,
-  put: (text: string) => void,
-): HTMLInputElement | HTMLSelectElement {
+type Entry = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
+
+/** A choice, or a line with the entries that it may name; a new one may be typed too. A text of several lines keeps them. */
+export function entryInput(field: OneField | ManyField, value: string, put: (text: string) => void): Entry {
+  const { words, refers, facts } = field;
   if (words !== undefined) {
-    const offered = value === '' || words.includes(value) ? words : [...words, value];
-    const options = offered.map((word) => el('option', { value: word, selected: word === value }, word));
+    const choices = [...words, ...(field.none === true && !words.includes('none') ? ['none'] : [])];
+    const offered = value === '' || choices.includes(value) ? choices : [...choices, value];
+    const options = offered.map((word) =>
+      el('option', { value: word, selected: word === value }, word === 'none' ? 'none: known to be none' : word),
+    );
     const select = el('select', { class: 'entry' }, el('option', { value: '' }, 'not recorded'), ...options);
     select.addEventListener('change', () => put(select.value));
     return select;
   }
-  const hint =
-    refers === undefined
-      ? example === undefined
-        ? 'not recorded'
-        : `such as ${example}`
-      : 'choose, or type a new one';
-  const input = el('input', { class: 'entry', value, placeholder: hint, autocomplete: 'off', spellcheck: 'false' });
+  if (value.includes('\n')) {
+    const area = el('textarea', { class: 'entry', spellcheck: 'false' });
+    area.value = value;
+    area.addEventListener('input', () => put(area.value));
+    return area;
+  }
+  const input = el('input', {
+    class: 'entry',
+    value,
+    placeholder: hintOf(field),
+    autocomplete: 'off',
+    spellcheck: 'false',
+  });
   if (refers !== undefined) input.setAttribute('list', `ids-${refers}`);
+  if (facts === true) input.setAttribute('list', 'fact-keys');
   input.addEventListener('input', () => put(input.value));
   return input;
+}
+
+function hintOf({ refers, example }: OneField | ManyField): string {
+  if (refers !== undefined) return 'choose, or type a new one';
+  return example === undefined ? 'not recorded' : `such as ${example}`;
 }

@@ -1,9 +1,8 @@
 import { SURENESSES } from '#model/words.ts';
-import { isListWritten, type Written } from '#read/written-value.ts';
-import { type Field, keysOf } from '../fields/field.ts';
-import { FIELDS } from '../fields/kinds.ts';
+import { isListWritten, isMapWritten, pathOf, type Written, type WrittenPath } from '#read/written-value.ts';
 import { doubtsIn, factFrom } from './doubts.ts';
 import { button, el, freshId } from './element.ts';
+import { factChoices, factLabel, textFieldAt } from './fact-choices.ts';
 import { type DrawnRegion, fitted, regionFrom, regionText } from './region.ts';
 import type { SheetState } from './sheet-state.ts';
 
@@ -17,19 +16,13 @@ const SIGNS: readonly (readonly [sign: string, means: string])[] = [
   ['☐', 'an empty box'],
 ];
 
-const NOT_READ = ['photos', 'readings', 'private', 'accepted', 'also', 'title', 'status'];
-const READABLE = keysOf(FIELDS.reels.filter(({ key }) => !NOT_READ.includes(key)));
-
 export const textOf = (value: Written | undefined) => (typeof value === 'string' ? value : '');
 
-export const readingsOf = (state: SheetState): readonly Written[] => {
-  const readings = state.at(['readings']);
-  return isListWritten(readings) ? readings : [];
-};
+export const readingsOf = (state: SheetState): readonly Written[] => state.linesAt(['readings']);
 
 /** Puts a region into its reading, and into the figures beside it. */
 export function putRegion(state: SheetState, at: number, region: DrawnRegion): void {
-  state.put(['readings', at, 'region'], regionText(region));
+  state.type(['readings', at, 'region'], regionText(region));
   for (const input of document.querySelectorAll<HTMLInputElement>(`[data-of-region="${at}"]`)) {
     input.value = String(region[input.dataset['side'] as keyof DrawnRegion]);
   }
@@ -40,14 +33,20 @@ interface Around {
   readonly filledIn: () => void;
   /** After a region was changed by its figures. */
   readonly moved: () => void;
+  /** Whether its fields are to be seen. */
+  readonly open: boolean;
 }
 
 /** One reading: what it says, which fact that is, how sure, and where on the photograph. */
-export function readingRow(state: SheetState, at: number, { redraw, filledIn, moved }: Around): HTMLElement {
+export function readingRow(state: SheetState, at: number, { redraw, filledIn, moved, open }: Around): HTMLElement {
   const value = (key: string) => textOf(state.at(['readings', at, key]));
-  const put = (key: string, text: string) => state.put(['readings', at, key], text);
+  const put = (key: string, text: string) => state.type(['readings', at, key], text);
   const said = el('div', { class: 'small', role: 'status' });
-  const tell = () => said.replaceChildren(...doubtLines(value('written')), ...fill(state, at, filledIn, tell));
+  const summary = el('summary', {});
+  const tell = () => {
+    said.replaceChildren(...doubtLines(value('written')), ...fill(state, at, filledIn, tell));
+    summary.replaceChildren(...inShort(state, at));
+  };
   const written = el('input', {
     class: 'entry written',
     id: freshId(),
@@ -77,11 +76,22 @@ export function readingRow(state: SheetState, at: number, { redraw, filledIn, mo
       { 'aria-label': `Put in ${sign.trim()}: ${means}` },
     ),
   );
-  const of = choice('Which fact it is', [value('of'), ...READABLE], value('of'), (text) => {
+  const of = factChoice(state, value('of'), (text) => {
     put('of', text);
     tell();
   });
-  const sure = choice('How sure', SURENESSES, value('sure'), (text) => put('sure', text));
+  const sure = choice('How sure', SURENESSES, value('sure'), (text) => {
+    put('sure', text);
+    tell();
+  });
+  const by = el('input', {
+    class: 'entry',
+    id: freshId(),
+    value: value('by'),
+    list: 'ids-people',
+    autocomplete: 'off',
+    oninput: () => put('by', by.value),
+  });
   const note = el('input', {
     class: 'entry',
     id: freshId(),
@@ -89,17 +99,14 @@ export function readingRow(state: SheetState, at: number, { redraw, filledIn, mo
     oninput: () => put('note', note.value),
   });
   const remove = button(`Take away reading ${at + 1}`, () => {
-    state.put(
-      ['readings'],
-      readingsOf(state).filter((_, other) => other !== at),
-    );
-    redraw('button');
+    state.takeLine(['readings'], at);
+    redraw('summary, button');
   });
   tell();
   return el(
-    'fieldset',
-    { class: 'group' },
-    el('legend', {}, `Reading ${at + 1}`),
+    'details',
+    { class: 'reading', open, 'data-reading': at },
+    summary,
     el(
       'div',
       { class: 'cells' },
@@ -113,6 +120,7 @@ export function readingRow(state: SheetState, at: number, { redraw, filledIn, mo
       ),
       of,
       sure,
+      el('div', {}, el('label', { class: 'cap', for: by.id }, 'Read by'), by),
       el('div', {}, el('label', { class: 'cap', for: note.id }, 'Note'), note),
       figures(state, at, moved),
     ),
@@ -121,6 +129,38 @@ export function readingRow(state: SheetState, at: number, { redraw, filledIn, mo
 }
 
 const doubtLines = (written: string) => doubtsIn(written).map((doubt) => el('p', {}, doubt));
+
+/** A reading in one line: its number on the photograph, the fact, what it says. */
+function inShort(state: SheetState, at: number): (HTMLElement | string)[] {
+  const value = (key: string) => textOf(state.at(['readings', at, key]));
+  const fact = value('of') === '' ? 'no fact yet' : factLabel(state, value('of'));
+  return [
+    el('span', { class: 'reg' }, String(at + 1)),
+    ` ${fact}: `,
+    el('span', { class: 'as-written' }, value('written') || '…'),
+    value('sure') === '' || value('sure') === 'certain' ? '' : ` (${value('sure')})`,
+  ];
+}
+
+/** The facts of a reel by their names, a heading each part. */
+function factChoice(state: SheetState, value: string, put: (text: string) => void): HTMLElement {
+  const groups = factChoices(state);
+  const known = groups.some(({ facts }) => facts.some(({ key }) => key === value));
+  const select = el(
+    'select',
+    { class: 'entry', id: freshId(), onchange: () => put(select.value) },
+    el('option', { value: '' }, 'choose'),
+    known || value === '' ? undefined : el('option', { value, selected: true }, value),
+    ...groups.map(({ heading, facts }) =>
+      el(
+        'optgroup',
+        { label: heading },
+        ...facts.map(({ key, label }) => el('option', { value: key, selected: key === value }, label)),
+      ),
+    ),
+  );
+  return el('div', {}, el('label', { class: 'cap', for: select.id }, 'Which fact it is'), select);
+}
 
 /** A choice among words, with what stands there now. */
 function choice(label: string, words: readonly string[], value: string, put: (text: string) => void): HTMLElement {
@@ -171,33 +211,33 @@ function figures(state: SheetState, at: number, moved: () => void): HTMLElement 
 function fill(state: SheetState, at: number, filledIn: () => void, tell: () => void): (HTMLElement | string)[] {
   const key = textOf(state.at(['readings', at, 'of']));
   const text = factFrom(textOf(state.at(['readings', at, 'written'])));
-  const field = fieldAt(key);
-  if (field === undefined || text === undefined || (field.is !== 'one' && field.is !== 'many')) return [];
-  const path = key.split('.');
+  const field = textFieldAt(key);
+  if (field === undefined || text === undefined) return [];
+  const path = pathOf(key);
+  const label = factLabel(state, key);
   const there = state.at(path);
   const all = isListWritten(there) ? there : there === undefined || there === '' ? [] : [there];
-  if (all.includes(text)) return [el('p', {}, `${key} says the same.`)];
+  if (all.includes(text)) return [el('p', {}, `${label} says the same.`)];
   const put = () => {
+    makeLines(state, path);
     state.put(path, field.is === 'many' ? [...all, text] : text);
     filledIn();
     tell();
   };
   const words =
     all.length === 0
-      ? `Fill in ${key}`
+      ? `Fill in ${label}`
       : field.is === 'many'
-        ? `Add it to ${key}`
+        ? `Add it to ${label}`
         : `Put it in place of “${String(there)}”`;
   return [button(`${words}: ${text}`, put)];
 }
 
-function fieldAt(key: string): Field | undefined {
-  let fields: readonly Field[] = FIELDS.reels;
-  let found: Field | undefined;
-  for (const part of key.split('.')) {
-    found = fields.find((field) => field.key === part);
-    if (found?.is === 'list') return undefined;
-    fields = found !== undefined && 'fields' in found ? found.fields : [];
-  }
-  return found;
+/** A fact of a line needs a list: one line's facts, or `none`, may stand in place of it. */
+function makeLines(state: SheetState, path: WrittenPath): void {
+  const [key, index] = path;
+  if (key === undefined || typeof index !== 'number') return;
+  const there = state.at([key]);
+  if (isMapWritten(there)) state.put([key], [there]);
+  else if (typeof there === 'string' && there !== '') state.put([key], there === 'none' ? [] : [there]);
 }

@@ -6,18 +6,30 @@ import { putRegion, readingRow, readingsOf, textOf } from './reading-row.ts';
 import { type DrawnRegion, regionFrom, regionText } from './region.ts';
 import type { SheetState } from './sheet-state.ts';
 
-/** The photographs of a reel with their regions, and beneath each what is read in them. Drawn again by `redraw`. */
+/** The photographs of a reel with their regions, and beneath each what is read in them. */
 export function readingsPart(state: SheetState, filledIn: () => void): HTMLElement {
   const holder = el('div', {});
-  const redraw = (focus?: string) => {
+  const redraw: Redraw = (focus, open) => {
     holder.replaceChildren(
-      ...photographs(state).map((name) => onePhotograph(state, name, redraw, filledIn)),
-      without(state, redraw, filledIn),
+      ...photographs(state).map((name) => onePhotograph(state, name, { redraw, filledIn, open })),
+      without(state, { redraw, filledIn, open }),
     );
     if (focus !== undefined) holder.querySelector<HTMLElement>(focus)?.focus();
   };
   redraw();
   return holder;
+}
+
+/** Draws the readings again.
+ *
+ * @param focus  What gets the focus.
+ * @param open   The reading whose fields are to be seen. */
+type Redraw = (focus?: string, open?: number) => void;
+
+interface Around {
+  readonly redraw: Redraw;
+  readonly filledIn: () => void;
+  readonly open: number | undefined;
 }
 
 function photographs(state: SheetState): readonly string[] {
@@ -28,12 +40,7 @@ function photographs(state: SheetState): readonly string[] {
   return [...new Set([...listed.filter((name) => name !== '' && name !== 'none'), ...state.opened.images])];
 }
 
-function onePhotograph(
-  state: SheetState,
-  name: string,
-  redraw: (focus?: string) => void,
-  filledIn: () => void,
-): HTMLElement {
+function onePhotograph(state: SheetState, name: string, { redraw, filledIn, open }: Around): HTMLElement {
   const readings = readingsOf(state);
   const own = readings
     .map((reading, at) => ({ reading, at }))
@@ -43,7 +50,7 @@ function onePhotograph(
       ['readings'],
       [...readingsOf(state), { of: '', photo: name, region: regionText(region), written: '', sure: 'certain' }],
     );
-    redraw(`[data-written="${readings.length}"]`);
+    redraw(`[data-written="${readings.length}"]`, readings.length);
   };
   const plate = new Plate(photographUrl(state.kind, state.opened.id, name), name, begin);
   const draw = el('input', {
@@ -71,10 +78,10 @@ function onePhotograph(
         { of: '', photo: name, region: regionText({ x: 30, y: 40, w: 40, h: 10 }), written: '', sure: 'certain' },
       ],
     );
-    redraw(`[data-region="${readings.length + 1}"]`);
+    redraw(`[data-region="${readings.length + 1}"]`, readings.length);
   });
   add.setAttribute('aria-label', `New region by keys on ${name}`);
-  const rows = own.map(({ at }) => readingRow(state, at, { redraw, filledIn, moved: show }));
+  const rows = own.map(({ at }) => readingRow(state, at, { redraw, filledIn, moved: show, open: at === open }));
   return el(
     'section',
     { class: 'beside', 'aria-label': `The photograph ${name}` },
@@ -98,17 +105,17 @@ function onePhotograph(
   );
 }
 
-function without(state: SheetState, redraw: (focus?: string) => void, filledIn: () => void): HTMLElement {
+function without(state: SheetState, { redraw, filledIn, open }: Around): HTMLElement {
   const shown = photographs(state);
   const rows = readingsOf(state).flatMap((reading, at) =>
     isMapWritten(reading) && shown.includes(textOf(reading['photo']))
       ? []
-      : [readingRow(state, at, { redraw, filledIn, moved: () => undefined })],
+      : [readingRow(state, at, { redraw, filledIn, moved: () => undefined, open: at === open })],
   );
   const add = button('A reading with no photograph', () => {
     const count = readingsOf(state).length;
     state.put(['readings'], [...readingsOf(state), { of: '', written: '', sure: 'certain' }]);
-    redraw(`[data-written="${count}"]`);
+    redraw(`[data-written="${count}"]`, count);
   });
   return el('div', { class: 'many' }, ...rows, el('div', { class: 'row' }, add));
 }

@@ -1,8 +1,16 @@
-import type { EntryKind } from '#model/words.ts';
 import type { Change } from '#read/entry-edit.ts';
-import { isMapWritten, sameWritten, type Written, type WrittenPath, withoutEmpty } from '#read/written-value.ts';
+import {
+  isListWritten,
+  isMapWritten,
+  sameWritten,
+  type Written,
+  type WrittenPath,
+  withChange,
+} from '#read/written-value.ts';
 import type { Listed, Opened } from '../desk.ts';
+import type { DeskKind } from '../fields/kinds.ts';
 import type { PageWish } from './ask.ts';
+import { settled, withoutLine } from './lines.ts';
 
 interface Moment {
   readonly facts: Written;
@@ -17,7 +25,7 @@ export class SheetState {
   body: string;
   onChange: () => void = () => undefined;
   readonly #before: Moment[] = [];
-  #lastTouched = '';
+  #lastTyped: string | undefined;
 
   constructor(opened: Opened, all: readonly Listed[]) {
     this.all = all;
@@ -26,7 +34,7 @@ export class SheetState {
     this.body = opened.body;
   }
 
-  get kind(): EntryKind {
+  get kind(): DeskKind {
     return this.opened.kind;
   }
 
@@ -39,22 +47,49 @@ export class SheetState {
     return value;
   }
 
-  /** Typing on in one field is one step back. */
+  /** The items of a list, or one value that stands in place of it; none for `none`. */
+  linesAt(path: WrittenPath): readonly Written[] {
+    const value = this.at(path);
+    if (isListWritten(value)) return value;
+    return value === undefined || value === '' || value === 'none' ? [] : [value];
+  }
+
   put(path: WrittenPath, to: Written | undefined): void {
-    this.#remember(path.join('.'));
+    this.#remember(undefined);
     this.facts = placed(this.facts, path, to ?? '');
     this.onChange();
   }
 
-  putBody(body: string): void {
+  /** Typing on in one field is one step back. */
+  type(path: WrittenPath, to: string): void {
+    this.#remember(path.join('.'));
+    this.facts = placed(this.facts, path, to);
+    this.onChange();
+  }
+
+  /** Takes an item out of a list; readings of the lines after it follow. */
+  takeLine(path: WrittenPath, index: number): void {
+    this.#remember(undefined);
+    this.facts = placed(withoutLine(this.facts, path, index), path, listWithout(this.linesAt(path), index));
+    this.onChange();
+  }
+
+  /** Takes a key away with what stands under it. */
+  takeKey(path: WrittenPath): void {
+    this.#remember(undefined);
+    this.facts = withChange(this.facts, path, undefined) ?? {};
+    this.onChange();
+  }
+
+  typeBody(body: string): void {
     this.#remember('body text');
     this.body = body;
     this.onChange();
   }
 
-  #remember(touched: string): void {
-    if (touched !== this.#lastTouched) this.#before.push({ facts: this.facts, body: this.body });
-    this.#lastTouched = touched;
+  #remember(typed: string | undefined): void {
+    if (typed === undefined || typed !== this.#lastTyped) this.#before.push({ facts: this.facts, body: this.body });
+    this.#lastTyped = typed;
   }
 
   canUndo = (): boolean => this.#before.length > 0;
@@ -62,7 +97,7 @@ export class SheetState {
   undo(): void {
     const moment = this.#before.pop();
     if (moment === undefined) return;
-    this.#lastTouched = '';
+    this.#lastTyped = undefined;
     this.facts = moment.facts;
     this.body = moment.body;
     this.onChange();
@@ -70,11 +105,12 @@ export class SheetState {
 
   changes(): Change[] {
     const was = isMapWritten(this.opened.facts) ? this.opened.facts : {};
-    const now = isMapWritten(this.facts) ? this.facts : {};
+    const facts = settled(this.facts);
+    const now = isMapWritten(facts) ? facts : {};
     const keys = [...new Set([...Object.keys(was), ...Object.keys(now)])];
     return keys
       .filter((key) => !sameWritten(was[key], now[key]))
-      .map((key) => ({ path: [key], to: withoutEmpty(now[key] ?? '') }))
+      .map((key) => ({ path: [key], to: now[key] }))
       .filter(({ path: [key], to }) => !sameWritten(was[key as string], to));
   }
 
@@ -88,9 +124,11 @@ export class SheetState {
   /** After saving; the way back goes on before it. */
   saved(opened: Opened): void {
     this.opened = opened;
-    this.#lastTouched = '';
+    this.#lastTyped = undefined;
   }
 }
+
+const listWithout = (list: readonly Written[], index: number): Written => list.filter((_, other) => other !== index);
 
 /** A value put in its place. What is emptied stays as an empty text, so that the lines of a list keep their numbers while
  * someone types. */
