@@ -15,3 +15,27 @@ export function keeping<S extends object, T>(): (subject: S, goesBy: readonly un
 
 const isSame = (a: readonly unknown[], b: readonly unknown[]) =>
   a.length === b.length && a.every((one, at) => one === b[at]);
+
+/** Gives the list of the last time where it has the same members in the same order, so that what goes by the list can
+ * tell by its identity that nothing in it changed. */
+export function keepingLists<T extends object>(): (list: readonly T[]) => readonly T[] {
+  const kept = keeping<T, readonly T[]>();
+  const none: readonly T[] = [];
+  return (list) => {
+    const [first] = list;
+    return first === undefined ? none : kept(first, list, () => list);
+  };
+}
+
+/** Gives the answer of the last time where the new one says the same: for answers that are quickly made, and that much
+ * else goes by. They must be plain data, such as JSON holds. */
+export function keepingEqual<S extends object, T>(): (subject: S, answer: T) => T {
+  const answers = new WeakMap<S, { readonly said: string; readonly answer: T }>();
+  return (subject, answer) => {
+    const said = JSON.stringify(answer);
+    const known = answers.get(subject);
+    if (known?.said === said) return known.answer;
+    answers.set(subject, { said, answer });
+    return answer;
+  };
+}

@@ -11,6 +11,8 @@ import type { Playing } from '#model/playing.ts';
 import type { Reel } from '#model/reel.ts';
 import type { Stock } from '#model/stock.ts';
 import type { StoragePlace } from '#model/storage-place.ts';
+import { keeping, keepingLists } from '../kept.ts';
+import { Notes } from './notes.ts';
 import { peopleByInitials } from './people-facts.ts';
 
 /** What was worked out before the checks run; a part that is missing keeps the checks that read it silent. */
@@ -49,30 +51,86 @@ export interface CheckContext {
   readonly editionLineages: ReadonlyMap<string, EditionLineage>;
 }
 
-export function checkContext(entries: Entries, lineage: Lineage, today: Day, assessed: Assessed): CheckContext {
+/** Lists that name the same entries are the same object from one context to the next, so that what goes by them can tell. */
+const sameReels = keepingLists<Reel>();
+const sameSet = keepingLists<Reel>();
+const sameOfEdition = keepingLists<Reel>();
+const sameEditions = keepingLists<Edition>();
+const sameMachines = keepingLists<Machine>();
+const sameStocks = keepingLists<Stock>();
+const samePlaces = keepingLists<StoragePlace>();
+const samePeople = keepingLists<Person>();
+const sameProposals = keepingLists<Proposal>();
+const keptReissues = keeping<Edition, readonly string[]>();
+const keptInitials = keeping<readonly Person[], ReadonlyMap<string, readonly Person[]>>();
+
+/** @param notes  told of all that is read of the context. */
+export function checkContext(
+  given: Entries,
+  lineage: Lineage,
+  today: Day,
+  assessed: Assessed,
+  notes = new Notes(),
+): CheckContext {
+  const reels = sameReels(given.reels);
+  const editions = sameEditions(given.editions);
+  const machines = sameMachines(given.machines);
+  const stocks = sameStocks(given.stocks);
+  const places = samePlaces(given.places);
+  const people = samePeople(given.people);
+  const entries = notes.value({ ...given, reels, editions, machines, stocks, places, people });
+  const whole = notes.value(lineage);
+  const editionsById = byId(editions);
+  const initials = keptInitials(people, [], () => peopleByInitials(people));
+  const map = <V>(one: ReadonlyMap<string, V> | undefined, list: unknown = lineage) =>
+    notes.map(one ?? new Map(), list);
   return {
-    entries,
-    lineage,
+    get entries() {
+      return entries();
+    },
+    lineage: notedLineage(map(lineage.byReel), whole),
     today,
-    assessed,
-    reels: byId(entries.reels),
-    editions: byId(entries.editions),
-    machines: byId(entries.machines),
-    stocks: byId(entries.stocks),
-    places: byId(entries.places),
-    people: byId(entries.people),
-    sets: grouped(entries.reels, (reel) => (reel.set?.is === 'known' ? [reel.set.value] : [])),
-    reelsOfEdition: grouped(entries.reels, (reel) =>
-      reel.editions?.is === 'known' ? reel.editions.value.map((edition) => edition.value) : [],
+    assessed: { findings: map(assessed.findings), playing: map(assessed.playing), climate: map(assessed.climate) },
+    reels: map(byId(reels), reels),
+    editions: map(editionsById, editions),
+    machines: map(byId(machines), machines),
+    stocks: map(byId(stocks), stocks),
+    places: map(byId(places), places),
+    people: map(byId(people), people),
+    sets: map(grouped(reels, (reel) => (reel.set?.is === 'known' ? [reel.set.value] : []), sameSet)),
+    reelsOfEdition: map(
+      grouped(reels, (reel) => itemsOf(reel.editions).map((edition) => edition.value), sameOfEdition),
     ),
-    reissues: reissuesOf(entries.editions),
-    proposals: Map.groupBy(lineage.proposals, (proposal) => proposal.parent),
-    peopleByInitials: peopleByInitials(entries.people),
-    editionLineages: new Map(lineage.byEdition.map((one) => [one.edition, one])),
+    reissues: map(reissuesOf(editions, editionsById)),
+    proposals: map(
+      new Map([...Map.groupBy(lineage.proposals, (one) => one.parent)].map(([id, own]) => [id, sameProposals(own)])),
+    ),
+    peopleByInitials: map(initials, initials),
+    editionLineages: map(new Map(lineage.byEdition.map((one) => [one.edition, one]))),
   };
 }
 
-function reissuesOf(editions: readonly Edition[]): ReadonlyMap<string, string[]> {
+/** A reel's own place in the lineage is noted by itself; whoever asks for the rest goes by all of it. */
+const notedLineage = (byReel: Lineage['byReel'], whole: () => Lineage): Lineage => ({
+  byReel,
+  get edges() {
+    return whole().edges;
+  },
+  get byEdition() {
+    return whole().byEdition;
+  },
+  get proposals() {
+    return whole().proposals;
+  },
+  get cycles() {
+    return whole().cycles;
+  },
+});
+
+function reissuesOf(
+  editions: readonly Edition[],
+  byId: ReadonlyMap<string, Edition>,
+): ReadonlyMap<string, readonly string[]> {
   const reissues = new Map<string, string[]>();
   for (const edition of editions) {
     for (const earlier of itemsOf(edition.reissueOf)) {
@@ -81,13 +139,22 @@ function reissuesOf(editions: readonly Edition[]): ReadonlyMap<string, string[]>
       else later.push(edition.id);
     }
   }
-  return reissues;
+  return new Map(
+    [...reissues].map(([id, later]) => {
+      const earlier = byId.get(id);
+      return [id, earlier === undefined ? later : keptReissues(earlier, later, () => later)];
+    }),
+  );
 }
 
 const byId = <T extends { readonly id: string }>(entries: readonly T[]): ReadonlyMap<string, T> =>
   new Map(entries.map((entry) => [entry.id, entry]));
 
-function grouped(reels: readonly Reel[], namesOf: (reel: Reel) => readonly string[]): ReadonlyMap<string, Reel[]> {
+function grouped(
+  reels: readonly Reel[],
+  namesOf: (reel: Reel) => readonly string[],
+  same: (group: readonly Reel[]) => readonly Reel[],
+): ReadonlyMap<string, readonly Reel[]> {
   const groups = new Map<string, Reel[]>();
   for (const reel of reels) {
     for (const name of new Set(namesOf(reel))) {
@@ -96,5 +163,5 @@ function grouped(reels: readonly Reel[], namesOf: (reel: Reel) => readonly strin
       else group.push(reel);
     }
   }
-  return groups;
+  return new Map([...groups].map(([name, group]) => [name, same(group)]));
 }

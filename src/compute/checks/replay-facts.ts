@@ -46,7 +46,7 @@ export const REPLAY_FACTS = {
   },
   /** Every machine of the collection; missing when none is recorded. */
   machines: (_reel: Reel, context: CheckContext) =>
-    context.entries.machines.length > 0 ? context.entries.machines : undefined,
+    context.machines.size > 0 ? [...context.machines.values()] : undefined,
   /** What a half-speed cut of it takes; missing when none is recorded. */
   halfSpeed: (reel: Reel, context: CheckContext) =>
     halfSpeedOf(

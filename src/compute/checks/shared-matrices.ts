@@ -1,6 +1,7 @@
 import type { Edition } from '#model/edition.ts';
 import { itemsOf, type Known } from '#model/fact.ts';
 import { plainForm } from '../identifiers/plain.ts';
+import { keeping } from '../kept.ts';
 import type { CheckContext } from './context.ts';
 import { linkedEditions } from './linked-editions.ts';
 
@@ -13,8 +14,16 @@ export interface MatrixUse {
 
 /** One matrix number on editions that aren't linked as reissues, in order of edition. */
 export function sharedMatrices(context: CheckContext): readonly (readonly MatrixUse[])[] {
+  const { editions } = context.entries;
+  return kept(editions, [], () => sharedBy(editions, context));
+}
+
+/** Reissue links are the editions' own, so that all of it goes by them. */
+const kept = keeping<readonly Edition[], readonly (readonly MatrixUse[])[]>();
+
+function sharedBy(editions: readonly Edition[], context: CheckContext): readonly (readonly MatrixUse[])[] {
   const uses = new Map<string, MatrixUse[]>();
-  for (const edition of context.entries.editions) {
+  for (const edition of editions) {
     for (const { side, matrix } of itemsOf(edition.sides)) {
       if (matrix?.is !== 'known') continue;
       const plain = plainForm(matrix.written);

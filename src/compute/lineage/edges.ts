@@ -9,7 +9,7 @@ import { cutNode, editionNode, reelNode } from './nodes.ts';
 
 /** Every link that the entries state or log, between reels, cuts and editions; the same link told twice is one, known
  * the better way, with both reasons. Sorted by from, to. */
-export function knownEdges(entries: Entries): readonly Edge[] {
+export function knownEdges(entries: Pick<Entries, 'reels' | 'editions'>): readonly Edge[] {
   const edges = new EdgeSet();
   const reels = new Set(entries.reels.map((reel) => reel.id));
   const editions = new Set(entries.editions.map((edition) => edition.id));

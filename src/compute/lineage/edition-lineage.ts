@@ -12,7 +12,10 @@ interface Neighbours {
 
 /** What each edition came from: every reel and cut that leads to it or names it, and what else was copied or cut from
  * those, as long as it isn't another edition's; with the editions that it reissues and that reissue it. */
-export function editionLineages(entries: Entries, edges: Neighbours): readonly EditionLineage[] {
+export function editionLineages(
+  entries: Pick<Entries, 'reels' | 'editions'>,
+  edges: Neighbours,
+): readonly EditionLineage[] {
   const byId = new Map(entries.reels.map((reel) => [reel.id, reel]));
   const naming = new Map<string, NodeId[]>();
   for (const reel of entries.reels) {
