@@ -41,14 +41,15 @@ function parse<T extends ParseArgsOptionsConfig>(args: readonly string[], option
 }
 
 function todayOf(given: unknown, now: Date): Day {
-  if (given === undefined) return day(localDay(now));
+  if (given === undefined) return dayOf(now);
   if (typeof given === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(given) && isDay(given)) return day(given);
   throw new UsageError(`--today takes a day such as 2026-03-12, not "${String(given)}".`);
 }
 
-function localDay(now: Date): string {
+/** The day by a clock, where it stands. */
+export function dayOf(now: Date): Day {
   const two = (count: number) => String(count).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return day(`${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`);
 }
 
 function isDay(text: string): boolean {

@@ -4,6 +4,7 @@ import type { LivePages } from '#publish/live-pages.ts';
 import { publishSite } from '#publish/site.ts';
 import type { EntryMemory } from '#read/entry-memory.ts';
 import type { SharedOptions } from './arguments.ts';
+import { takeAwayEnded } from './hosted.ts';
 import { type Io, UsageError } from './io.ts';
 import { type Loaded, loadCatalogue } from './load.ts';
 import { many } from './problem-list.ts';
@@ -38,6 +39,7 @@ export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> 
     if (error instanceof NotOurs || error instanceof HeldElsewhere) throw new UsageError(error.message);
     throw error;
   }
+  await takeAwayEnded(catalogue, options.collection, io);
   const seconds = (performance.now() - started) / 1000;
   const clear = io.terminal ? '\r\u001b[K' : '';
   io.err(`${clear}${many(catalogue.reels.length, 'reel')}, built in ${seconds.toFixed(1)} s.\n`);

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { resolve } from 'node:path';
+import { basename, resolve } from 'node:path';
 import type { OwnShare } from '#model/dossier.ts';
 import { valueOf } from '#model/fact.ts';
 import { writeWhole } from '#publish/atomic.ts';
@@ -7,6 +7,7 @@ import { makeDossierPage } from '#publish/dossier.ts';
 import { frontPage } from '#publish/front-page.ts';
 import { Damaged, freshKey, fromText, type Opener, seal as sealed, unseal, WrongWords } from '#publish/sealed.ts';
 import { commandLine } from './arguments.ts';
+import { refuseInsideSite, rememberAsHosted } from './hosted.ts';
 import { DONE, type Io, PROBLEMS, UsageError } from './io.ts';
 import { type Loaded, loadCatalogue } from './load.ts';
 import { wordsToOpen, wordsToSeal } from './passphrase.ts';
@@ -52,6 +53,7 @@ export async function seal(args: readonly string[], io: Io): Promise<number> {
     return PROBLEMS;
   }
   if (values.out === undefined) throw new UsageError('Say where the file is to go: --out dossier.html.');
+  await refuseInsideSite(resolve(io.cwd, values.out));
   return await sealShare(
     loaded,
     own,
@@ -106,9 +108,14 @@ async function sealShare({ catalogue, cache }: Loaded, own: OwnShare, values: Se
   const front = await frontPage({ sealed: await sealed(page, by), made: catalogue.today, free, opensBy, styleHash });
   await writeWhole(values.out, front);
   io.err(`${values.out}: sealed, ${(front.length / 1e6).toFixed(1)} MB.\n`);
+  const name = basename(values.out);
+  const address = values.base === undefined ? name : `${values.base.replace(/\/?$/, '/')}${encodeURIComponent(name)}`;
+  if (values.base !== undefined) {
+    io.err(`For ${address}\n`);
+    const { share, until } = own.plan;
+    await rememberAsHosted({ collection: values.collection, share, file: values.out, until }, front, io);
+  }
   if ('key' in by) {
-    const name = values.out.slice(values.out.lastIndexOf('/') + 1);
-    const address = values.base === undefined ? name : `${values.base.replace(/\/?$/, '/')}${encodeURIComponent(name)}`;
     io.err('The link, shown this once. Whoever has it can open the file; what follows # is never sent to a host.\n');
     io.out(`${address}#${by.key}\n`);
   }
