@@ -44,6 +44,17 @@ describe('a lineage', () => {
     expect(svg.match(/class="link logged"/g)).toHaveLength(1);
   });
 
+  test.each([
+    ['a', 'z'],
+    ['z', 'a'],
+  ])('a reissue %s of %s stands after it, with or without a reel, whatever the two are called', (reissue, first) => {
+    const issues = edge(`edition:${first}`, `edition:${reissue}`);
+    for (const all of [[issues], [issues, edge('reel:m', `edition:${first}`)]]) {
+      const { at } = layOut(all, unknown);
+      expect(at.get(`edition:${reissue}`)?.column).toBe((at.get(`edition:${first}`)?.column ?? 0) + 1);
+    }
+  });
+
   test('a ring is drawn without the link that closes it', () => {
     const ring = [edge('reel:a', 'reel:b'), edge('reel:b', 'reel:c'), edge('reel:c', 'reel:a')];
     expect(withoutRings(ring)).toHaveLength(2);

@@ -96,7 +96,15 @@ function columnsOf(edges: readonly Edge[], generation: (reel: string) => number 
   const editions = nodes.filter((node) => node.startsWith('edition:'));
   const first = last + (cuts.length > 0 ? 2 : 1);
   for (const node of editions) depth.delete(node);
-  for (const node of editions) depth.set(node, Math.max(first, deep(node)));
+  // A reissue stands after what it is of, whichever of the two is asked for first.
+  const after = (node: NodeId): number => {
+    const found = depth.get(node);
+    if (found !== undefined) return found;
+    const value = Math.max(first, ...(parents.get(node) ?? []).map((edge) => after(edge.from) + 1));
+    depth.set(node, value);
+    return value;
+  };
+  editions.forEach(after);
   const used = [...new Set(nodes.map((node) => depth.get(node) ?? 0))].sort((a, b) => a - b);
   const allFirst = reels.every((node) => depth.get(node) !== 0 || generation(node.slice(5)) === 1);
   const names = used.map((column) => nameOf(column, last, cuts.length > 0, allFirst));
