@@ -43,8 +43,8 @@ export async function rememberAsHosted(
 ): Promise<void> {
   try {
     await rememberHosted(collection, share, file, bytes);
-    const end = until === undefined ? 'once its share is gone' : `after ${until}, or once its share is gone`;
-    io.err(`Remembered as hosted: the first build ${end} takes it away from there.\n`);
+    const when = until === undefined ? 'without its share' : `after ${until}, or without its share,`;
+    io.err(`Remembered as hosted: the first build ${when} takes it away from there.\n`);
   } catch (error) {
     if (!isToldAs(error)) throw error;
     io.err(`It couldn’t be remembered as hosted (${messageOf(error)}): take it away yourself when its time is over.\n`);

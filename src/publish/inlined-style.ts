@@ -19,7 +19,7 @@ export async function inlinedStyle(pages: readonly string[], folder: string, bas
     return '';
   });
   const style = [...(await Promise.all(faces)), rules].join('\n');
-  if (/url\((?!['"]?data:)/.test(style)) throw new Error('fault: a dossier’s style leads to a file');
+  if (/url\((?!['"]?(?:data:|#))/.test(style)) throw new Error('fault: a dossier’s style leads to a file');
   return style.replaceAll('</', '<\\/');
 }
 
