@@ -53,7 +53,8 @@ export function namedPlans(
 }
 
 function subtitle(play: number, leave: number, to: string | undefined): string {
-  const count = `${play} to be played; ${leave} ${leave === 1 ? 'stays in its box' : 'stay in their boxes'}.`;
+  const stays = leave === 0 ? '' : `; ${leave} ${leave === 1 ? 'stays in its box' : 'stay in their boxes'}`;
+  const count = `${play === 0 ? 'None' : play} to be played${stays}.`;
   return to === undefined ? count : `For ${to}. ${count}`;
 }
 

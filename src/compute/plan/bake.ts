@@ -9,7 +9,7 @@ import {
 } from '../condition/bake-practices.ts';
 import { hoursAfter } from '../condition/bake-window.ts';
 import { CAUTIONS } from '../condition/cautions.ts';
-import { SET_UP_S, SET_UP_SOURCE } from './set-up-time.ts';
+import { PASS_SOURCE, SET_UP_S } from './set-up-time.ts';
 
 /** Each practice laid out in time from one start, side by side; none is chosen and nothing is averaged. Whether any of it
  * is done is for an experienced practitioner: the answer to an unknown base is no.
@@ -23,7 +23,7 @@ export function planBake(reels: readonly PlanReel[], startsAt: LocalTime): BakeP
     refused: reels.filter((reel) => reel.bake.answer !== 'may be considered'),
     rows: considered.length === 0 ? [] : BAKE_PRACTICES.map((practice) => rowOf(practice, startsAt, passS)),
     passS,
-    passSource: SET_UP_SOURCE,
+    passSource: PASS_SOURCE,
     costs: BAKE_COSTS,
     usualBakes: USUAL_BAKES,
     usualBakesSource: USUAL_BAKES_SOURCE,

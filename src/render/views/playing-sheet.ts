@@ -28,7 +28,7 @@ export function playingSheet(plan: PlayingPlan, place: PlanPlace = {}): Markup {
 function orderTable(play: readonly PlannedReel[], place: PlanPlace): Markup {
   const rows = play.map(({ reel, machine, sameSettings }, index) =>
     row(html`${index + 1}. ${reelName(reel.id, reel.title, place)}`, [
-      cell('Condition', condition(reel)),
+      cell('Condition', condition(reel, index, play[index - 1]?.reel)),
       cell('Set to', sameSettings ? html`as No. ${index}; check again` : settings(reel, machine?.title)),
       cell('Wound on', html`${told(reel.woundOn)}, ${told(reel.wind)}`),
       cell(
@@ -40,13 +40,15 @@ function orderTable(play: readonly PlannedReel[], place: PlanPlace): Markup {
       ),
     ]),
   );
-  return html`<table class="led stack run">${head(['Reel', 'Condition', 'Set the machine to', 'Wound on', 'Runs'])}<tbody>${rows}</tbody></table>`;
+  return html`<table class="led stack run order">${head(['Reel', 'Condition', 'Set the machine to', 'Wound on', 'Runs'])}<tbody>${rows}</tbody></table>`;
 }
 
-const condition = (reel: PlanReel): Markup =>
-  reel.may === 'yes'
-    ? html`${mark('clear', 'clear')}<br>seen ${reel.looked}`
-    : html`${mark('care', 'with care')} ${reel.because.join(' ')}`;
+function condition(reel: PlanReel, index: number, before: PlanReel | undefined): Markup {
+  if (reel.may === 'yes') return html`${mark('clear', 'clear')} seen ${reel.looked}`;
+  const because = reel.because.join(' ');
+  const same = before?.may === reel.may && before.because.join(' ') === because;
+  return html`${mark('care', 'with care')} ${same ? `as No. ${index}` : because}`;
+}
 
 const settings = (reel: PlanReel, machine: string | undefined): Markup =>
   html`${machine === undefined ? told({ says: 'machine not recorded', known: false }) : html`<b>${machine}</b>`}: ${told(reel.speed)} · ${told(reel.equalisation)} · ${told(reel.tracks)} · level ${told(reel.level)}, tones ${told(reel.tones)} · noise reduction ${told(reel.noiseReduction)}`;
