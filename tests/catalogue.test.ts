@@ -124,7 +124,7 @@ function told({ reels, lineage, problems, accepted, attention, entries, numbers 
 describe('a collection that is edited again and again', () => {
   test('says after each edit what it would say if it were read for the first time', { timeout: 300_000 }, () => {
     fc.assert(
-      fc.property(fc.constantFrom(...COLLECTIONS), fc.array(EDIT, { minLength: 3, maxLength: 6 }), (start, edits) => {
+      fc.property(fc.nat(COLLECTIONS.length - 1), fc.array(EDIT, { minLength: 3, maxLength: 6 }), (which, edits) => {
         const remembered = new Map<string, SplitEntry>();
         const again = (texts: Texts) =>
           [...texts].map(([path, text]) => {
@@ -133,7 +133,7 @@ describe('a collection that is edited again and again', () => {
             remembered.set(key, entry);
             return entry;
           });
-        let texts = start;
+        let texts = COLLECTIONS[which] ?? new Map();
         catalogueOf(again(texts));
         for (const edit of edits) {
           texts = edited(texts, edit);
