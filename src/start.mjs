@@ -1,6 +1,6 @@
 // The door to every command. Plain JavaScript, so that an old Node gets a sentence and not a stack.
 import { spawnSync } from 'node:child_process';
-import { createRequire } from 'node:module';
+import module, { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -20,6 +20,9 @@ if (Number(process.versions.node.split('.')[0]) < NEEDED) {
   process.exit(run.status ?? 3);
 }
 
+// Taking the types out of the program and compiling it is half of a short command. What came of it is kept for the next
+// one; where nothing can be written, nothing is kept.
+module.enableCompileCache?.(join(here, '..', '.cache', 'compiled'));
 const { runCommand } = await import(new URL('./commands/run.ts', import.meta.url).href);
 process.exitCode = await runCommand(name, rest);
 

@@ -1,7 +1,6 @@
 import { relative, resolve } from 'node:path';
 import type { Entries } from '#model/entries.ts';
 import { acceptedJson } from '#publish/catalogue-json.ts';
-import { checkBag } from '#publish/export/bag-check.ts';
 import { commandLine } from './arguments.ts';
 import { DONE, type Io, PROBLEMS } from './io.ts';
 import { loadCatalogue } from './load.ts';
@@ -39,6 +38,7 @@ function howToBegin(collection: string, io: Io): string {
 
 /** Whether a bag is whole: every file is there, and none has changed since it was made. */
 async function checkBagAt(bag: string, json: boolean, io: Io): Promise<number> {
+  const { checkBag } = await import('#publish/export/bag-check.ts');
   const verdict = await checkBag(bag);
   if (json) io.out(`${JSON.stringify(verdict, null, 2)}\n`);
   else io.out(verdict.faults.map((fault) => `${plain(fault)}\n`).join(''));

@@ -1,7 +1,6 @@
 import { join } from 'node:path';
 import { buildCatalogue } from '#catalogue';
-import type { Catalogue } from '#model/catalogue.ts';
-import { measurePhotographs } from '#publish/photographs.ts';
+import type { Catalogue, PhotographFact } from '#model/catalogue.ts';
 import { type CollectionFiles, NoCollection, readCollection } from '#read/collection.ts';
 import type { EntryMemory } from '#read/entry-memory.ts';
 import { type Validated, validateAll } from '#validate/entries.ts';
@@ -29,10 +28,7 @@ export async function loadCatalogue(
   memory?: EntryMemory,
 ): Promise<Loaded> {
   const files = filesOf(collection, memory);
-  const photographs = await measurePhotographs(
-    files.images.map((path) => ({ path, file: join(collection, path) })),
-    { cache, progress: progressOf('photographs opened', io) },
-  );
+  const photographs = await measure(files.images, collection, cache, io);
   const validated = validateAll(files, photographs);
   const { climate, problems } = await readPlaceLogs(collection, validated.entries.places, files.logs);
   const catalogue = buildCatalogue({
@@ -43,6 +39,19 @@ export async function loadCatalogue(
     today,
   });
   return { catalogue, files, cache };
+}
+
+/** What opens photographs is loaded where there is one to open. */
+async function measure(
+  images: readonly string[],
+  collection: string,
+  cache: string,
+  io: Pick<Io, 'err' | 'terminal'>,
+): Promise<ReadonlyMap<string, PhotographFact>> {
+  if (images.length === 0) return new Map();
+  const { measurePhotographs } = await import('#publish/photographs.ts');
+  const files = images.map((path) => ({ path, file: join(collection, path) }));
+  return await measurePhotographs(files, { cache, progress: progressOf('photographs opened', io) });
 }
 
 /** Reads a collection and its entries, and nothing beside them: for what asks neither photographs nor logs.
