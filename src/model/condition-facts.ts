@@ -9,9 +9,17 @@ export interface SeenSign {
   readonly notFoundOn: string | undefined;
 }
 
-/** Whether a stock has what shedding stocks have in common. */
+/** Whether a stock has what shedding stocks have in common, or is known to shed. */
 export type ShedMarks =
-  | { readonly are: 'present'; readonly marks: readonly string[] }
+  | {
+      readonly are: 'present';
+      /** Those of the marks that it has. */
+      readonly marks: readonly string[];
+      /** Its own entry says that it sheds. */
+      readonly known?: boolean | undefined;
+      /** What speaks against it, and doesn't overrule it. */
+      readonly against?: string | undefined;
+    }
   | { readonly are: 'absent'; readonly because: string };
 
 /** The air of a place over the time that its logs cover, in hours past each source's bounds. */
@@ -30,8 +38,6 @@ export interface RoomAir {
 export interface ConditionFacts {
   readonly base?: BaseFilm;
   readonly shedMarks?: ShedMarks;
-  /** What the stock's entry says of it, beside the marks. */
-  readonly knownToShed?: boolean;
   /** The last inspection that wrote down what it found or that it found nothing: its date as written. */
   readonly looked?: string;
   /** Signs found at some inspection and not treated since; empty when nobody found any. */
@@ -49,8 +55,8 @@ export type ConditionFactName = Exclude<keyof ConditionFacts, 'signs'>;
 /** What to record where a fact is missing, after "Record …". */
 export const WHAT_TO_RECORD: Readonly<Record<ConditionFactName, string>> = {
   base: 'the stock, and its base: held to the light, acetate lets it through and polyester less so; ask before you rely on it',
-  shedMarks: 'the stock, with its base, binder, back coat and the years in which it was made',
-  knownToShed: 'whether the stock is known to shed, with the source',
+  shedMarks:
+    'the stock, with its base, binder, back coat and the years in which it was made, or that it is known to shed',
   looked: 'an inspection: look, without winding or playing it, and write what was found, or none',
   splices: 'its splices, or none',
   wind: 'whether it is tail out or head out',

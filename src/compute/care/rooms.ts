@@ -7,7 +7,7 @@ import { celsius, percent } from '#model/units.ts';
 import { MEDIUM_TERM } from '../climate/storage-bounds.ts';
 import { STORAGE_YEARS_MIND, storageYears } from '../climate/storage-years.ts';
 import { OVER_LOG_FORMULA, OVER_LOG_SOURCE } from '../climate/storage-years-over-log.ts';
-import { shedMarks } from '../condition/shed-marks.ts';
+import { shedMarksOf } from '../condition/shed-marks.ts';
 
 /** Airs that a room is held against, coolest last. */
 const WHAT_IF: readonly (readonly [temperatureC: number, humidityPercent: number])[] = [
@@ -82,13 +82,7 @@ function meaning(stock: Stock, air: ClimateSummary): { says: string; source: str
       source: 'New Tools for Preservation (1995); IASA-TC 05',
     };
   }
-  const marks = shedMarks({
-    base,
-    binder: valueOf(stock.binder),
-    backCoated: valueOf(stock.backCoated),
-    made: valueOf(stock.made),
-  });
-  if (marks?.are === 'present' || valueOf(stock.knownToShed) === true) {
+  if (shedMarksOf(stock)?.are === 'present') {
     return {
       says: `A binder of this kind takes up water from damp air and comes off on the heads: ${outside} past the medium-term bounds in the worst year here. Damp is what to keep from it.`,
       source: 'IASA-TC 05, marks of stocks that shed; the hours by this log',

@@ -1,6 +1,7 @@
 import type { ConditionFacts } from '#model/condition-facts.ts';
 import type { Outcome } from '#model/finding.ts';
 import { CAUTIONS } from './cautions.ts';
+import { shedInWords } from './shed-marks.ts';
 
 /** Whether a tape may be baked at all. There is no answer that says “bake it”: that is for someone who has done it. */
 export interface BakePermission {
@@ -83,7 +84,7 @@ export function bakePermission(facts: Pick<ConditionFacts, 'base' | 'shedMarks' 
   return {
     answer: 'may be considered',
     outcome: 'at-risk',
-    because: `It has the marks of the stocks that shed: ${shedMarks.marks.join(', ')}.`,
+    because: shedInWords(shedMarks),
     action: ASK,
     cautions,
     sources,

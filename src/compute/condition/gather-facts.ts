@@ -4,7 +4,7 @@ import { itemsOf, valueOf } from '#model/fact.ts';
 import type { Inspection, Reel } from '#model/reel.ts';
 import type { Stock } from '#model/stock.ts';
 import type { Sign, Treatment } from '#model/words.ts';
-import { shedMarks } from './shed-marks.ts';
+import { shedMarksOf } from './shed-marks.ts';
 
 /** Treatments after which a sign may be gone; every other sign stays, whatever a later inspection saw. */
 const REMEDIES: Partial<Record<Sign, Treatment>> = {
@@ -20,16 +20,9 @@ const LEAST_LOGGED_HOURS = 28 * 24;
 /** The facts that condition rules read, once a reel. What the entries leave out is left out here. */
 export function gatherFacts(reel: Reel, stock: Stock | undefined, climate: ClimateSummary | undefined): ConditionFacts {
   const looked = lastLooked(reel);
-  const marks = shedMarks({
-    base: valueOf(stock?.base),
-    binder: valueOf(stock?.binder),
-    backCoated: valueOf(stock?.backCoated),
-    made: valueOf(stock?.made) ?? valueOf(reel.recorded)?.on?.value,
-  });
   return given({
     base: valueOf(stock?.base),
-    shedMarks: marks,
-    knownToShed: valueOf(stock?.knownToShed),
+    shedMarks: shedMarksOf(stock, valueOf(reel.recorded)?.on?.value),
     looked,
     signs: signsOf(reel),
     splices: reel.splices === undefined ? undefined : itemsOf(reel.splices).length,

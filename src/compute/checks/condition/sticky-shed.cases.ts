@@ -13,6 +13,25 @@ export const cases = casesOf(stickyShed, [
     file: 'reels/a.md',
   },
   {
+    when: 'it is known to shed, and nothing else is recorded of it',
+    given: { 'stocks/brown': 'known-to-shed: yes', 'reels/a': 'stock: brown' },
+    then: 'fires',
+    severity: 'note',
+    says: ['known to shed', 'Leave it unplayed'],
+  },
+  {
+    when: 'it is known to shed, though it has no back coat',
+    given: { 'stocks/plain': `${SHEDS.replace('back-coated: yes', 'back-coated: no')}\nknown-to-shed: yes`, 'reels/a': 'stock: plain' },
+    then: 'fires',
+    says: ['known to shed', 'no back coat', 'both stand here'],
+  },
+  {
+    when: 'its entry says that it isn’t known to shed, and it has all the marks',
+    given: { 'stocks/brown': `${SHEDS}\nknown-to-shed: no`, 'reels/a': 'stock: brown' },
+    then: 'fires',
+    says: ['every mark', 'isn’t known to shed', 'both stand here'],
+  },
+  {
     when: 'it squealed, and nothing is known of its stock',
     given: { 'reels/a': 'condition: [{ on: "2025-11-03", found: [squeal] }]' },
     then: 'fires',
@@ -43,6 +62,14 @@ export const cases = casesOf(stickyShed, [
     given: {
       'stocks/new': 'base: polyester\nbinder: polyurethane\nback-coated: yes\nmade: 1991/2004',
       'reels/a': 'stock: new',
+    },
+    then: 'silent',
+  },
+  {
+    when: 'it isn’t known to shed, and lacks a mark',
+    given: {
+      'stocks/plain': 'base: polyester\nbinder: other\nmade: 1974/1979\nknown-to-shed: no',
+      'reels/a': 'stock: plain',
     },
     then: 'silent',
   },

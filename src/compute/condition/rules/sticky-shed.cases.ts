@@ -25,6 +25,18 @@ export const cases = casesOf(stickyShed, [
     then: 'clear',
     says: 'no back coat',
   },
+  {
+    when: 'it has all the marks, and its entry says that it isn’t known to shed',
+    given: { shedMarks: { ...PRESENT, against: 'its own entry says that it isn’t known to shed' } },
+    then: 'at-risk',
+    says: 'both stand here',
+  },
+  {
+    when: 'it is known to shed, and lacks a mark',
+    given: { shedMarks: { are: 'present', marks: ['polyester base'], known: true, against: 'no back coat' } },
+    then: 'at-risk',
+    says: 'known to shed',
+  },
   { when: 'the marks aren’t known', given: {}, then: 'not-recorded' },
   {
     when: 'it squealed, and nothing is known of the stock',

@@ -1,8 +1,8 @@
 import { kindRule } from '../rule.ts';
-import { SHED_SOURCES } from '../shed-marks.ts';
+import { SHED_SOURCES, shedInWords } from '../shed-marks.ts';
 
 /** A binder that has taken up water comes off on the heads. The marks of the stocks that do are held against this one;
- * what its own entry says is said beside them, and doesn't overrule them: a look at the tail end does. */
+ * what its own entry says is told beside them. The one that warns is gone by, until a look at the tail end decides. */
 export const stickyShed = kindRule({
   id: 'sticky-shed',
   title: 'Sticky or shedding binder',
@@ -16,7 +16,7 @@ export const stickyShed = kindRule({
     shedMarks.are === 'present'
       ? {
           outcome: 'at-risk',
-          because: `It has every mark of the stocks that shed: ${shedMarks.marks.join(', ')}. Not tested is not clear.`,
+          because: `${shedInWords(shedMarks)} Not tested is not clear.`,
         }
       : { outcome: 'clear', because: `It lacks a mark of the stocks that shed: ${shedMarks.because}.` },
 });
