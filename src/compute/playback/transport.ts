@@ -28,7 +28,11 @@ export function noiseReason(reel: Reel, machine: Machine): PlayingReason {
   const has = itemsOf(fitted).map((one) => one.written);
   const tape = reel.format.noiseReduction;
   if (tape === undefined)
-    return tapeUnknown('noise reduction', has, 'Look at the legend and under the hub; write none where none was used.');
+    return tapeUnknown(
+      'noise reduction',
+      has,
+      'It decides how the tape sounds, not whether it plays: capture it undecoded with its tones, keep that, and decode it once it is known. Look at the legend and under the hub; write none where none was used.',
+    );
   if (tape.is === 'none') return reason('noise reduction', 'plays', 'none', has, 'None was used, so none is needed.');
   if (fitted === undefined)
     return machineUnknown('noise reduction', tape.written, 'Write the systems it can decode, or none.');
