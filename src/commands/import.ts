@@ -1,93 +1,114 @@
 import { readFileSync } from 'node:fs';
-import { mkdir, readFile, stat } from 'node:fs/promises';
-import { basename, dirname, join, relative, resolve } from 'node:path';
-import { headed } from '#compute/import/header.ts';
-import { proposeColumns } from '#compute/import/propose-columns.ts';
-import { type ImportedReel, readRows } from '#compute/import/read-rows.ts';
+import { stat } from 'node:fs/promises';
+import { basename, extname, relative, resolve } from 'node:path';
+import { headed, type Table } from '#compute/import/header.ts';
+import { kindShown } from '#compute/import/kind-shown.ts';
+import { NAMED_KINDS, type NamedKind, withNamedEntries } from '#compute/import/named-entries.ts';
+import { type ColumnPlan, proposeColumns } from '#compute/import/propose-columns.ts';
+import { readRows } from '#compute/import/read-rows.ts';
+import { SHEET_KINDS, type SheetKind } from '#model/entry-column.ts';
 import { valueOf } from '#model/fact.ts';
 import { isCode, writeNew, writeWhole } from '#publish/atomic.ts';
-import { addFacts } from '#read/add-facts.ts';
 import { splitFiles } from '#read/collection.ts';
 import { readCsv, type Sheet, SheetRefused } from '#read/spreadsheet.ts';
 import { readWorkbook } from '#read/workbook.ts';
+import { cellReader } from '#validate/cell-reader.ts';
 import { type Validated, validateAll } from '#validate/entries.ts';
-import { reelCellReader } from '#validate/reel-cell.ts';
+import { ONE_OF } from '../desk/fields/kinds.ts';
 import { commandLine } from './arguments.ts';
-import { columnsText, readColumns } from './import/columns-file.ts';
-import { entryText, frontMatterOf } from './import/entry-text.ts';
-import { copyPhotograph, type PhotographToCopy, photographsIn, withPhotographs } from './import/photographs.ts';
-import { accountText, columnsReport } from './import/report.ts';
+import { askColumns, askKind } from './import/ask-columns.ts';
+import { type ColumnsFile, columnsText, readColumns } from './import/columns-file.ts';
+import { photographsIn } from './import/photographs.ts';
+import { type Planned, planEntry, refuseUnreadable, writePlanned } from './import/plan-entries.ts';
+import { accountText, columnsReport, kindText, namedText, tell } from './import/report.ts';
 import { DONE, type Io, UsageError } from './io.ts';
 import { loadEntries } from './load.ts';
 import { many } from './problem-list.ts';
 
-/** One entry as it would be: new, added to, or left as it is. */
-interface Planned {
-  readonly state: 'new' | 'filled' | 'there';
-  readonly id: string;
-  readonly file: string;
-  readonly text: string;
-  readonly copies: readonly PhotographToCopy[];
-  /** For one that is there: top-level facts that the sheet has and it lacks. */
-  readonly lacks: readonly string[];
-}
-
-const SHOWN = 3;
-
-/** A spreadsheet becomes entries: shows what it would write, and with --write writes it. An entry that is there is never
- * touched, but with --fill facts that it lacks are added at its end. */
+/** A spreadsheet becomes entries: shows what it would write, and with --write writes it. What nobody can tell is asked at a
+ * terminal, and kept. An entry that is there is never touched, but with --fill facts that it lacks are added. */
 export async function importSheet(args: readonly string[], io: Io): Promise<number> {
   const { shared, values, positionals } = commandLine(args, io, {
     write: { type: 'boolean' },
     'dry-run': { type: 'boolean' },
     fill: { type: 'boolean' },
+    kind: { type: 'string' },
+    make: { type: 'string' },
     photographs: { type: 'string' },
     columns: { type: 'string' },
   });
   const [name, ...more] = positionals;
   if (name === undefined || more.length > 0) throw new UsageError('Say which spreadsheet: npm run import -- tapes.csv');
   if (values.write === true && values['dry-run'] === true) throw new UsageError('--write and --dry-run are opposites.');
+  const makes = kindsToMake(values.make);
   const file = resolve(io.cwd, name);
   const sheet = await readSheet(file);
   const columnsFile = values.columns === undefined ? `${file}.columns.json` : resolve(io.cwd, values.columns);
+  const said = readColumns(columnsFile);
   const table = headed(sheet.rows);
-  const plans = proposeColumns(table, readColumns(columnsFile));
   const there = await entriesIn(shared.collection);
   const currency = valueOf(there.entries.collection.currency);
-  const inMoney = plans.map((plan) =>
+  for (const note of sheet.notes) io.err(`${note}\n`);
+
+  const { kind, by } = await kindOf(values.kind, said, table, file, io);
+  const accepts = cellReader(kind);
+  const proposed = proposeColumns(table, kind, said.columns(kind)).map((plan) =>
     plan.as === 'valuations' && plan.unit === undefined ? { ...plan, unit: currency } : plan,
   );
-  const rows = readRows(table, inMoney, reelCellReader());
-  const photographs = values.photographs === undefined ? [] : photographsIn(resolve(io.cwd, values.photographs));
-  const planned = await Promise.all(
-    rows.reels.map((reel) => plan(reel, photographs, there, shared.collection, values.fill === true)),
+  const plans = io.ask === undefined ? proposed : await askColumns(proposed, table, kind, accepts, io.ask);
+  await keepColumns(
+    columnsFile,
+    said,
+    kind,
+    plans,
+    plans.some((plan, at) => plan !== proposed[at]),
+    io,
   );
+
+  const rows = readRows(table, plans, kind, accepts);
+  const known = there.entries;
+  const titled = (of: NamedKind) => known[of].map(({ id, title }) => ({ id, title: title.value }));
+  const titles = {
+    editions: titled('editions'),
+    people: titled('people'),
+    stocks: titled('stocks'),
+    places: titled('places'),
+  };
+  const named = withNamedEntries(rows.entries, makes, titles, cellReader);
+  const accounted = {
+    ...rows.accounted,
+    asFacts: rows.accounted.asFacts + named.moved,
+    inAlso: rows.accounted.inAlso - named.moved,
+  };
+  const photographs = values.photographs === undefined ? [] : photographsIn(resolve(io.cwd, values.photographs));
+  const options = { collection: shared.collection, there, photographs, fill: values.fill === true };
+  const planned = await Promise.all([...named.entries, ...named.made].map((entry) => planEntry(entry, options)));
   refuseUnreadable(planned);
 
-  for (const note of sheet.notes) io.err(`${note}\n`);
   io.err(
-    `${basename(file)}: ${many(plans.length, 'column')}\n${columnsReport(inMoney)}${accountText(rows.accounted, rows)}`,
+    `${basename(file)}: ${many(plans.length, 'column')}, ${kindText(kind, by)}\n${columnsReport(plans, makes)}${accountText(accounted, rows)}${namedText(rows.entries, makes)}`,
   );
-  if (await writeNew(columnsFile, columnsText(inMoney)))
-    io.err(`What each column is stands in ${relative(io.cwd, columnsFile)}: change it there, and run this again.\n`);
   const write = values.write === true;
-  if (write) await writeAll(planned, shared.collection);
+  if (write) await writePlanned(planned, shared.collection);
   tell(planned, write, shared.json, io);
   if (shared.json) {
-    const entries = planned.map(({ id, state, file: path, text, lacks, copies }) => ({
-      id,
-      state,
-      file: path,
-      lacks,
-      photographs: copies.map((copy) => copy.name),
-      text,
-    }));
+    const entries = planned.map(jsonOf);
     io.out(
-      `${JSON.stringify({ columns: inMoney, accounted: rows.accounted, loose: rows.loose, entries, written: write }, null, 2)}\n`,
+      `${JSON.stringify({ kind, columns: plans, accounted, loose: rows.loose, entries, written: write }, null, 2)}\n`,
     );
   }
   return DONE;
 }
+
+const jsonOf = ({ kind, id, state, file, text, lacks, copies }: Planned) => ({
+  kind,
+  id,
+  state,
+  file,
+  lacks,
+  photographs: copies.map((copy) => copy.name),
+  text,
+});
 
 async function readSheet(file: string): Promise<Sheet> {
   try {
@@ -109,62 +130,43 @@ async function entriesIn(collection: string): Promise<Validated> {
   return there ? loadEntries(collection) : validateAll(splitFiles([]));
 }
 
-async function plan(
-  given: ImportedReel,
-  photographs: readonly string[],
-  { entries }: Validated,
-  collection: string,
-  fill: boolean,
-): Promise<Planned> {
-  const { reel, copies } = withPhotographs(given, photographs);
-  const { id } = reel;
-  const before = entries.reels.find((one) => one.id === id);
-  const file = before?.file ?? (copies.length > 0 ? `reels/${id}/index.md` : `reels/${id}.md`);
-  if (before === undefined) {
-    const taken = entries.unusable.has(`reels/${id}`);
-    return { state: taken ? 'there' : 'new', id, file, text: entryText(reel), copies: taken ? [] : copies, lacks: [] };
-  }
-  const lacking = [...frontMatterOf(reel)].filter(([key]) => key !== 'photos' && !before.keys.has(key));
-  const lacks = lacking.map(([key]) => key);
-  if (!fill || lacking.length === 0) return { state: 'there', id, file, text: '', copies: [], lacks };
-  const text = addFacts(await readFile(join(collection, file), 'utf8'), lacking.map(([, yaml]) => yaml).join(''));
-  if (text === undefined) return { state: 'there', id, file, text: '', copies: [], lacks };
-  return { state: 'filled', id, file, text, copies: [], lacks };
+/** What a row is: as said on the command line, else before, else as the sheet shows. */
+async function kindOf(word: string | undefined, said: ColumnsFile, table: Table, file: string, io: Io) {
+  if (word !== undefined) return { kind: kindNamed(word, '--kind'), by: 'as you said' } as const;
+  if (said.kind !== undefined) return { kind: said.kind, by: 'as you said' } as const;
+  const shown = kindShown(table.headers, basename(file, extname(file)));
+  if (shown.by !== 'its headings' || io.ask === undefined) return shown;
+  return { kind: await askKind(shown.kind, io.ask), by: 'as you said' } as const;
 }
 
-/** What would be written is read first, as the check reads it: nothing is written that can't be read again. */
-function refuseUnreadable(planned: readonly Planned[]): void {
-  const texts = planned.filter(({ state }) => state !== 'there').map(({ file, text }) => ({ path: file, text }));
-  const [unusable] = validateAll(splitFiles(texts)).entries.unusable;
-  if (unusable !== undefined)
-    throw new Error(`fault: the entry made for ${unusable} can't be read again; nothing was written`);
+function kindNamed(word: string, option: string): SheetKind {
+  const kind = SHEET_KINDS.find((one) => one === word || ONE_OF[one] === word);
+  if (kind !== undefined) return kind;
+  throw new UsageError(`${option} takes ${SHEET_KINDS.map((one) => ONE_OF[one]).join(', ')}, not "${word}".`);
 }
 
-async function writeAll(planned: readonly Planned[], collection: string): Promise<void> {
-  for (const { state, file, text, copies } of planned) {
-    if (state === 'there') continue;
-    const path = join(collection, file);
-    await mkdir(dirname(path), { recursive: true });
-    for (const copy of copies) await copyPhotograph(copy, dirname(path));
-    if (state === 'filled') await writeWhole(path, text);
-    else await writeNew(path, text);
-  }
-}
-
-function tell(planned: readonly Planned[], written: boolean, json: boolean, io: Io): void {
-  const of = (state: Planned['state']) => planned.filter((one) => one.state === state);
-  const copies = planned.reduce((sum, one) => sum + one.copies.length, 0);
-  if (!json && !written) for (const { file, text } of of('new').slice(0, SHOWN)) io.out(`${file}\n${text}\n`);
-  if (!json && !written && of('new').length > SHOWN)
-    io.err(`and ${of('new').length - SHOWN} more like these (--format json lists all).\n`);
-  const verb = written ? 'Wrote' : 'Would write';
-  io.err(`${verb} ${many(of('new').length, 'new reel')}${copies === 0 ? '' : ` and ${many(copies, 'photograph')}`}`);
-  io.err(
-    `${of('filled').length === 0 ? '' : `, and add facts to ${of('filled').length}`}; ${of('there').length} already there, left as they are.\n`,
+function kindsToMake(words: string | undefined): ReadonlySet<SheetKind> {
+  const kinds = words === 'all' ? NAMED_KINDS : (words ?? '').split(',').filter((word) => word !== '');
+  return new Set(
+    kinds.map((word) => {
+      const kind = kindNamed(word.trim(), '--make');
+      if (NAMED_KINDS.some((one) => one === kind)) return kind;
+      throw new UsageError(`--make takes ${NAMED_KINDS.join(', ')} or all: rows name no other entries.`);
+    }),
   );
-  const lacking = of('there').filter(({ lacks }) => lacks.length > 0);
-  if (lacking.length > 0)
-    io.err(`Of these, ${lacking.length} lack facts that the sheet has: --fill adds them, and changes nothing else.\n`);
-  if (!written) io.err('Nothing is written yet: --write writes.\n');
-  else io.err('"npm run check" says what it makes of them.\n');
+}
+
+/** Keeps what the columns are for the next time. What the owner wrote there is changed by nothing but an answer. */
+async function keepColumns(
+  path: string,
+  said: ColumnsFile,
+  kind: SheetKind,
+  plans: readonly ColumnPlan[],
+  answered: boolean,
+  io: Io,
+): Promise<void> {
+  const text = columnsText(plans, kind, said.columns(kind));
+  if (answered) await writeWhole(path, text);
+  else if (!(await writeNew(path, text))) return;
+  io.err(`What each column is stands in ${relative(io.cwd, path)}: change it there, and run this again.\n`);
 }

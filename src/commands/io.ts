@@ -15,6 +15,8 @@ export interface Io {
   readonly piped?: boolean;
   /** How many characters a line of the terminal has that out goes to; undefined where it is none. */
   readonly width?: number;
+  /** Asks whoever sits at the terminal; undefined where nobody does, and then nothing may wait for an answer. */
+  readonly ask?: (question: string) => Promise<string>;
 }
 
 /** The exit codes: done, problems in the entries, used wrongly, a fault of the program's own. */

@@ -1,11 +1,11 @@
 import { mkdir, stat } from 'node:fs/promises';
 import { join, relative } from 'node:path';
-import { createInterface } from 'node:readline/promises';
 import { idLike, isId } from '#model/entry-id.ts';
 import { ENTRY_KINDS, type EntryKind } from '#model/words.ts';
 import { writeNew } from '#publish/atomic.ts';
 import { commandLine } from './arguments.ts';
 import { DONE, type Io, UsageError } from './io.ts';
+import { nameOf, needsOf } from './new/asked-for.ts';
 import { startingEntry } from './new/starts.ts';
 
 /** `reel` → `reels`: what a person calls one entry of each kind. */
@@ -27,37 +27,49 @@ export async function newEntry(args: readonly string[], io: Io): Promise<number>
     title: { type: 'string' },
     folder: { type: 'boolean' },
   });
-  const [kindWord, id, ...more] = await filledIn(positionals, io);
+  const { kindWord, idWord, more, title: called, needs } = await askedFor(positionals, values.title, io.ask);
   if (more.length > 0) throw new UsageError(`"${more.join(' ')}" is one word too many: npm run new -- reel ID.`);
   const kind = kindOf(kindWord);
-  const checked = idOf(id);
-  const title = values.title ?? capital(checked.replaceAll('-', ' '));
+  const checked = idOf(idWord);
+  const title = called ?? capital(checked.replaceAll('-', ' '));
   await refuseTaken(shared.collection, kind, checked);
   const path = values.folder === true ? join(kind, checked, 'index.md') : join(kind, `${checked}.md`);
   const file = join(shared.collection, path);
   await mkdir(join(file, '..'), { recursive: true });
-  if (!(await writeNew(file, startingEntry(kind, title)))) throw taken(path);
+  if (!(await writeNew(file, startingEntry(kind, title, needs)))) throw taken(path);
   io.err(`Wrote ${relative(io.cwd, file)}. Open it in any text editor; "npm run check" says what it makes of it.\n`);
   if (shared.json) io.out(`${JSON.stringify({ id: checked, folder: kind, file: path.replaceAll('\\', '/') })}\n`);
   return DONE;
 }
 
-async function filledIn(given: readonly string[], io: Io): Promise<readonly (string | undefined)[]> {
-  if (given.length >= 2 || !io.terminal || process.stdin.isTTY !== true) return given;
-  const asking = createInterface({ input: process.stdin, output: process.stderr });
-  try {
-    const kind = given[0] ?? (await asking.question(`What is it? (${Object.keys(SINGULAR).join(', ')}) `)).trim();
-    const title = (await asking.question('What is it called? ')).trim();
-    const proposed = idLike(title);
-    const id = (await asking.question(`Its id, for other entries to use? (${proposed}) `)).trim();
-    return [kind, id === '' ? proposed : id];
-  } finally {
-    asking.close();
-  }
+interface Asked {
+  readonly kindWord: string | undefined;
+  readonly idWord: string | undefined;
+  readonly more: readonly string[];
+  readonly title: string | undefined;
+  readonly needs: ReadonlyMap<string, string>;
 }
 
+/** What the command line leaves out is asked for; where nobody can be asked, it stays missing and is told. */
+async function askedFor(given: readonly string[], titled: string | undefined, ask: Io['ask']): Promise<Asked> {
+  const [kindWord, idWord, ...more] = given;
+  if (ask === undefined || idWord !== undefined) return { kindWord, idWord, more, title: titled, needs: new Map() };
+  let word = kindWord ?? (await ask(`What is it? (${Object.keys(SINGULAR).join(', ')}) `));
+  for (let attempt = 1; attempt < TRIES && kindNamed(word) === undefined; attempt++)
+    word = await ask(`"${word}" is no kind of entry. One of ${Object.keys(SINGULAR).join(', ')}: `);
+  const kind = kindOf(word);
+  const { title, id } = await nameOf(titled, ask);
+  return { kindWord: word, idWord: id, more, title: title === '' ? undefined : title, needs: await needsOf(kind, ask) };
+}
+
+const TRIES = 3;
+
+const kindNamed = (word: string | undefined): EntryKind | undefined =>
+  (word !== undefined && Object.hasOwn(SINGULAR, word) ? SINGULAR[word] : undefined) ??
+  ENTRY_KINDS.find((one) => one === word);
+
 function kindOf(word: string | undefined): EntryKind {
-  const kind = SINGULAR[word ?? ''] ?? ENTRY_KINDS.find((one) => one === word);
+  const kind = kindNamed(word);
   if (kind === undefined) {
     throw new UsageError(
       `Say what it is: npm run new -- KIND ID, where KIND is one of ${Object.keys(SINGULAR).join(', ')}.`,

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { diskTrouble } from '#publish/disk-trouble.ts';
 import { FAULT, type Io, USED_WRONGLY, UsageError } from './io.ts';
+import { Terminal } from './terminal.ts';
 
 type Command = (args: readonly string[], io: Io) => Promise<number>;
 
@@ -21,7 +22,8 @@ const COMMANDS: Record<string, () => Promise<Command>> = {
 
 /** Runs one command for this process and gives its exit code; a fault prints a stack and where to report it. */
 export async function runCommand(name: string, args: readonly string[]): Promise<number> {
-  const io = processIo();
+  const terminal = new Terminal();
+  const io = processIo(terminal);
   const load = COMMANDS[name];
   if (load === undefined) {
     io.err(`There is no command "${name}". There are: ${Object.keys(COMMANDS).join(', ')}.\n`);
@@ -42,10 +44,12 @@ export async function runCommand(name: string, args: readonly string[]): Promise
     io.err(`A fault of the program's own. Your entries are as they were.\n${stackOf(error)}\n`);
     io.err('Please report it with the lines above; DEVELOPERS.md says where.\n');
     return FAULT;
+  } finally {
+    terminal.close();
   }
 }
 
-function processIo(): Io {
+function processIo(terminal: Terminal): Io {
   return {
     out: (text) => process.stdout.write(text),
     err: (text) => process.stderr.write(text),
@@ -55,6 +59,7 @@ function processIo(): Io {
     terminal: process.stderr.isTTY === true,
     piped: process.stdout.isTTY !== true,
     ...(process.stdout.isTTY === true ? { width: process.stdout.columns || 100 } : {}),
+    ...(process.stdin.isTTY === true && process.stderr.isTTY === true ? { ask: terminal.ask } : {}),
   };
 }
 

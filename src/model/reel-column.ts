@@ -2,18 +2,19 @@
  * or anything, as JSON. */
 export type CellForm = 'text' | 'list' | 'lines' | 'free';
 
-export interface ReelColumn {
+/** One column of a sheet of entries. */
+export interface SheetColumn {
   /** The fact's key in an entry, dotted; `id` and `body` beside them. */
   readonly key: string;
   readonly form: CellForm;
 }
 
-const column = (form: CellForm, ...keys: readonly string[]): readonly ReelColumn[] =>
+export const column = (form: CellForm, ...keys: readonly string[]): readonly SheetColumn[] =>
   keys.map((key) => ({ key, form }));
 
 /** Every fact of a reel, one column each, in the order of the file. A cell may say `none` for known to be none; an empty
  * cell is not recorded. Where facts stand under one key, that key has a column of its own for `none`. */
-export const REEL_COLUMNS: readonly ReelColumn[] = [
+export const REEL_COLUMNS: readonly SheetColumn[] = [
   ...column('text', 'id', 'title', 'status', 'lent.to', 'lent.until', 'left.how', 'left.on', 'kind', 'set'),
   ...column('list', 'side', 'edition', 'numbers.catalogue', 'numbers.matrix', 'numbers.job', 'numbers.other'),
   ...column('text', 'client', 'length'),
@@ -35,5 +36,3 @@ export const REEL_COLUMNS: readonly ReelColumn[] = [
   ...column('free', 'also'),
   ...column('text', 'body'),
 ];
-
-export const reelColumn = (key: string): ReelColumn | undefined => REEL_COLUMNS.find((one) => one.key === key);

@@ -11,8 +11,8 @@ import type { Catalogue } from '#model/catalogue.ts';
 import { csvExport } from '#publish/export/csv.ts';
 import { splitFiles } from '#read/collection.ts';
 import { readCsv } from '#read/spreadsheet.ts';
+import { cellReader } from '#validate/cell-reader.ts';
 import { validateAll } from '#validate/entries.ts';
-import { reelCellReader } from '#validate/reel-cell.ts';
 import { entryText } from '../../src/commands/import/entry-text.ts';
 import { dossierOf } from '../given/share-of.ts';
 import { catalogueOf } from '../given/small-collection.ts';
@@ -23,8 +23,8 @@ const exported = (catalogue: Catalogue) => String(csvExport(catalogue).files.get
 /** Out as CSV, in again, written as entries, and read as a collection. */
 function through(csv: string) {
   const table = headed(readCsv(new TextEncoder().encode(csv)).rows);
-  const { reels } = readRows(table, proposeColumns(table), reelCellReader());
-  const files = reels.map((reel) => ({ path: `reels/${reel.id}.md`, text: entryText(reel) }));
+  const { entries } = readRows(table, proposeColumns(table, 'reels'), 'reels', cellReader('reels'));
+  const files = entries.map((entry) => ({ path: `reels/${entry.id}.md`, text: entryText(entry) }));
   return validateAll(splitFiles(files)).entries.reels;
 }
 

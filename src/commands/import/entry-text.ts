@@ -1,25 +1,29 @@
-import type { ImportedReel } from '#compute/import/read-rows.ts';
+import type { ImportedEntry } from '#compute/import/read-rows.ts';
 import type { Loose } from '#model/entry.ts';
-import { REEL_COLUMNS } from '#model/reel-column.ts';
+import { columnsOf } from '#model/entry-column.ts';
 import { isMapWritten, type Written } from '#read/written-value.ts';
 import { blockText } from '#read/yaml-text.ts';
 
-/** The front matter of an imported reel, a line or more a top-level key, in the order of the columns. */
-export function frontMatterOf(reel: ImportedReel): ReadonlyMap<string, string> {
+/** The facts of an imported entry as its front matter has them, in the order of the columns. */
+export function factsOf(entry: ImportedEntry): ReadonlyMap<string, Written> {
   const tops = new Map<string, Written>();
-  const facts = new Map(reel.facts);
-  if (!facts.has('status')) facts.set('status', 'held');
-  for (const { key } of REEL_COLUMNS) {
+  const facts = new Map(entry.facts);
+  if (entry.kind === 'reels' && !facts.has('status')) facts.set('status', 'held');
+  for (const { key } of columnsOf(entry.kind)) {
     const value = facts.get(key);
     const [top = '', below] = key.split('.');
     if (value === undefined || key === 'id' || key === 'body' || key === 'also') continue;
     if (below === undefined) tops.set(top, value as Written);
     else tops.set(top, { ...mapAt(tops, top), [below]: value as Written });
   }
-  const also = alsoOf(facts.get('also'), reel.also);
+  const also = alsoOf(facts.get('also'), entry.also);
   if (also !== undefined) tops.set('also', also as Written);
-  return new Map([...tops].map(([key, value]) => [key, `${key}:${blockText(value, 0)}\n`]));
+  return tops;
 }
+
+/** Facts as lines of front matter. */
+export const yamlOf = (facts: Iterable<readonly [key: string, value: Written]>): string =>
+  [...facts].map(([key, value]) => `${key}:${blockText(value, 0)}\n`).join('');
 
 function mapAt(tops: ReadonlyMap<string, Written>, key: string): { readonly [key: string]: Written } {
   const value = tops.get(key);
@@ -34,7 +38,7 @@ function alsoOf(own: Loose | undefined, kept: ReadonlyMap<string, string>): Loos
 }
 
 /** A whole new entry. */
-export function entryText(reel: ImportedReel): string {
-  const body = reel.facts.get('body');
-  return `---\n${[...frontMatterOf(reel).values()].join('')}---\n${typeof body === 'string' ? `${body}\n` : ''}`;
+export function entryText(entry: ImportedEntry): string {
+  const body = entry.facts.get('body');
+  return `---\n${yamlOf(factsOf(entry))}---\n${typeof body === 'string' ? `${body}\n` : ''}`;
 }

@@ -2,7 +2,7 @@ import { createReadStream, createWriteStream, type Dirent, readdirSync, statSync
 import { mkdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
-import type { ImportedReel } from '#compute/import/read-rows.ts';
+import type { ImportedEntry } from '#compute/import/read-rows.ts';
 import { byText } from '#model/diagnostic.ts';
 import type { Loose } from '#model/entry.ts';
 import { temporaryName } from '#publish/atomic.ts';
@@ -44,13 +44,13 @@ const plain = (text: string) =>
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]/gu, '');
 
-/** A reel with the photographs that are its own: named in its row, or with one of its numbers, or its id, in their name.
+/** An entry with the photographs that are its own: named in its row, or with one of its numbers, or its id, in their name.
  * Names that lead to no file are kept under `also`. */
 export function withPhotographs(
-  reel: ImportedReel,
+  entry: ImportedEntry,
   photographs: readonly string[],
-): { readonly reel: ImportedReel; readonly copies: readonly PhotographToCopy[] } {
-  const named = namesOf(reel.facts.get('photos'));
+): { readonly entry: ImportedEntry; readonly copies: readonly PhotographToCopy[] } {
+  const named = namesOf(entry.facts.get('photos'));
   const copies = new Map<string, string>();
   const missing: string[] = [];
   const photos: Loose[] = [];
@@ -66,13 +66,13 @@ export function withPhotographs(
     if (from === undefined) missing.push(String(file));
     else add(from, facts);
   }
-  for (const path of photographs) if (bearsNumber(path, reel)) add(path);
-  const facts = new Map(reel.facts);
+  for (const path of photographs) if (bearsNumber(path, entry)) add(path);
+  const facts = new Map(entry.facts);
   if (photos.length > 0) facts.set('photos', photos);
-  else if (reel.facts.get('photos') !== 'none') facts.delete('photos');
-  const also = new Map(reel.also);
+  else if (entry.facts.get('photos') !== 'none') facts.delete('photos');
+  const also = new Map(entry.also);
   if (missing.length > 0) also.set('photos not found', missing.join('; '));
-  return { reel: { ...reel, facts, also }, copies: [...copies].map(([name, from]) => ({ name, from })) };
+  return { entry: { ...entry, facts, also }, copies: [...copies].map(([name, from]) => ({ name, from })) };
 }
 
 function namesOf(photos: Loose | undefined): readonly Readonly<Record<string, Loose>>[] {
@@ -83,11 +83,11 @@ function namesOf(photos: Loose | undefined): readonly Readonly<Record<string, Lo
 const stem = (path: string) => basename(path, extname(path)).toLowerCase();
 
 /** The number stands in the name as a whole: `4471` isn't in `IMG_44712`. */
-function bearsNumber(path: string, reel: ImportedReel): boolean {
+function bearsNumber(path: string, entry: ImportedEntry): boolean {
   const name = stem(path);
-  if (name === reel.id || name.startsWith(`${reel.id}-`) || name.startsWith(`${reel.id}_`)) return true;
+  if (name === entry.id || name.startsWith(`${entry.id}-`) || name.startsWith(`${entry.id}_`)) return true;
   const numbers = ['matrix', 'catalogue', 'job', 'other'].flatMap((as) => {
-    const value = reel.facts.get(`numbers.${as}`);
+    const value = entry.facts.get(`numbers.${as}`);
     return Array.isArray(value) ? value.map(String) : [];
   });
   // A number of figures alone may be a camera's own count: it must be all of the name, or all before its last part.

@@ -115,9 +115,16 @@ const STARTS: Readonly<Record<EntryKind, string>> = {
 const BODY = 'Your own account goes here.\n';
 
 /** The text of a new entry, valid as it stands.
- * @param title  any text; quoted as YAML where it needs it. */
-export function startingEntry(kind: EntryKind, title: string): string {
-  return `---\ntitle: ${quoted(title)}\n${STARTS[kind]}---\n${BODY}`;
+ * @param title  any text; quoted as YAML where it needs it.
+ * @param needs  facts that were asked for, in place of those it begins with. */
+export function startingEntry(kind: EntryKind, title: string, needs: ReadonlyMap<string, string> = new Map()): string {
+  const start = STARTS[kind].replace(/^([a-z]+): (\S+)( *)/gmu, (line, key: string, value: string, gap: string) => {
+    const told = needs.get(key);
+    return told === undefined
+      ? line
+      : `${key}: ${told}${' '.repeat(Math.max(gap === '' ? 0 : 1, gap.length + value.length - told.length))}`;
+  });
+  return `---\ntitle: ${quoted(title)}\n${start}---\n${BODY}`;
 }
 
 /** Quoted always but for plain words: a title such as `none` or `12:30` must stay a title. */

@@ -45,6 +45,30 @@ const WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     'heads out': 'head out',
     'head-out': 'head out',
   },
+  'made-as': {
+    lp: 'LP',
+    album: 'LP',
+    '12"': 'LP',
+    ep: 'EP',
+    '7"': 'single',
+    '45': 'single',
+    mc: 'cassette',
+    'compact cassette': 'cassette',
+  },
+  state: {
+    works: 'working',
+    ok: 'working',
+    good: 'working',
+    broken: 'needs work',
+    faulty: 'needs work',
+    'to repair': 'needs work',
+    untested: 'not tried',
+    untried: 'not tried',
+  },
+  base: { pet: 'polyester', 'cellulose acetate': 'acetate', triacetate: 'acetate', pvc: 'PVC' },
+  binder: { pu: 'polyurethane', urethane: 'polyurethane', 'polyester urethane': 'polyurethane' },
+  'back-coated': { y: 'yes', x: 'yes', n: 'no' },
+  'known-to-shed': { y: 'yes', x: 'yes', n: 'no' },
   'pack.wound-on': { hub: 'bare hub', pancake: 'bare hub', spool: 'reel', flanges: 'reel' },
   'format.tracks': {
     'full track': 'full-track mono',
@@ -59,14 +83,20 @@ const WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
 };
 
-const DATES = ['recorded.on', 'lent.until', 'left.on'];
-const MEASURES = [
+/** Facts that are dates. */
+export const DATES: readonly string[] = ['recorded.on', 'lent.until', 'left.on', 'issued', 'made', 'active'];
+/** Facts that have a unit, which a sheet may leave to its heading. */
+export const MEASURES: readonly string[] = [
   'format.speed',
   'format.width',
   'format.level',
   'pack.reel-size',
   'pack.outside-diameter',
   'pack.hub-diameter',
+  'largest-reel',
+  'thickness',
+  'speeds',
+  'width',
 ];
 
 /** Texts that a cell may mean, in the form that an entry has it, the likeliest first. The cell's own text comes first, so
@@ -81,6 +111,7 @@ export function textsMeant(key: string, cell: string, sense: ColumnSense): reado
   if (DATES.includes(key)) return datesMeant(text, sense.dates);
   if (key === 'length' || key === 'gaps') return timesMeant(text, sense);
   if (MEASURES.includes(key)) return measuresMeant(text, sense.unit);
+  if (key === 'speed') return [text, text.replace(/^(\d+) 1\/3/u, '$1⅓')];
   const word = WORDS[key]?.[text.toLowerCase()];
   return word === undefined || word === '' ? [text] : [text, word];
 }
@@ -117,6 +148,7 @@ const pieces = (cell: string) =>
 /** For a fact that is a list or lines of facts: the values that a cell may mean. */
 export function listsMeant(key: string, cell: string, sense: ColumnSense): readonly Loose[] {
   const text = cell.trim();
+  if (/^none$/iu.test(text) && key !== 'condition') return ['none'];
   if (key === 'photos')
     return [
       text
@@ -138,7 +170,32 @@ export function listsMeant(key: string, cell: string, sense: ColumnSense): reado
     ];
   if (key === 'valuations') return amountsMeant(text, sense.unit).map((amount) => [{ amount }]);
   if (key === 'side') return [pieces(text.replace(/^(?:side|s\.?) ?(?=\w{1,2}$)/iu, ''))];
+  if (key === 'speeds' || key === 'width') return severalMeasures(key, text, sense.unit);
+  if (key === 'equalisations') return [pieces(text).map((curve) => ({ curve }))];
+  if (key === 'climate') return [pieces(text).map((file) => ({ file }))];
+  const words = WORDS[SINGLE[key] ?? ''];
+  if (words !== undefined) return [wordsOf(text), wordsOf(text).map((word) => words[word.toLowerCase()] ?? word)];
+  if (key === 'initials' || key === 'did') return [wordsOf(text)];
   return [pieces(text)];
+}
+
+/** Lists whose words are those of another kind's fact. */
+const SINGLE: Readonly<Record<string, string>> = { tracks: 'format.tracks', takes: 'pack.wound-on' };
+
+const wordsOf = (text: string) => text.split(/ *[;,&\r\n]+ */u).filter((word) => word !== '');
+
+/** What a unit begins with. */
+const LETTER = /[\p{L}"″]/u;
+
+/** `7.5/15 in/s`: a unit behind the last is that of all. */
+function severalMeasures(key: string, text: string, unit: string | undefined): readonly Loose[] {
+  const parts = text.split(key === 'width' ? /[;&\r\n]+|, /u : /[;&\r\n]+|, |\/(?= *\d)/u).map((part) => part.trim());
+  const end = parts.at(-1) ?? '';
+  const begins = end.search(LETTER);
+  const last = begins < 0 ? undefined : end.slice(begins);
+  const whole = parts.map((part) => (last === undefined || LETTER.test(part) ? part : `${part} ${last}`));
+  const meant = whole.map((part) => measuresMeant(part, unit));
+  return Array.from({ length: 4 }, (_, at) => meant.map((forms) => forms[at] ?? forms.at(-1) ?? ''));
 }
 
 function amountsMeant(text: string, unit: string | undefined): readonly string[] {

@@ -1,8 +1,9 @@
-import { REEL_COLUMNS } from '#model/reel-column.ts';
+import { keysOfSheet, SHEET_KINDS, type SheetKind } from '#model/entry-column.ts';
+import { SAID_OF_OTHERS } from './other-column-names.ts';
 
 /** What collectors call a column, and the fact that is meant. Common usage, no source. Where two facts could be meant the
  * content decides, or the column stays unasked. */
-const SAID: Readonly<Record<string, readonly string[]>> = {
+const SAID_OF_REELS: Readonly<Record<string, readonly string[]>> = {
   id: ['id', 'ident', 'key', 'tape id'],
   title: ['title', 'name', 'album', 'programme', 'program', 'recording', 'tape title', 'album title', 'item', 'what'],
   status: ['status', 'where is it', 'have it'],
@@ -10,6 +11,11 @@ const SAID: Readonly<Record<string, readonly string[]>> = {
   set: ['set', 'belongs with'],
   side: ['side', 'part', 'programme no', 'side no'],
   edition: ['edition id'],
+  'edition.title': ['edition title', 'record', 'lp', 'released as', 'record title'],
+  'edition.artist': ['artist', 'artists', 'performer', 'performers', 'group', 'band'],
+  'edition.label': ['record label', 'record company', 'company', 'issuing label'],
+  'edition.territory': ['territory', 'country', 'country of release', 'market'],
+  'edition.issued': ['issued', 'released', 'release date', 'release year', 'year of release'],
   'numbers.catalogue': [
     'catalogue',
     'catalogue number',
@@ -52,7 +58,7 @@ const SAID: Readonly<Record<string, readonly string[]>> = {
   'pack.outside-diameter': ['outside diameter', 'pack diameter', 'diameter'],
   'pack.hub-diameter': ['hub', 'hub diameter'],
   'pack.wind': ['wind', 'tail head', 'tails out'],
-  stock: ['stock id'],
+  stock: ['stock id', 'tape stock', 'stock name'],
   'recorded.on': [
     'recorded',
     'recorded on',
@@ -71,7 +77,7 @@ const SAID: Readonly<Record<string, readonly string[]>> = {
   generation: ['generation', 'gen'],
   photos: ['photo', 'photos', 'photograph', 'photographs', 'picture', 'pictures', 'image', 'images', 'scan'],
   condition: ['condition', 'state of tape', 'defects'],
-  'place.at': ['place id'],
+  'place.at': ['place id', 'room', 'kept in'],
   'place.shelf': ['shelf', 'location', 'where kept', 'rack', 'bay'],
   'place.stored': ['stored', 'how stored'],
   custody: ['provenance', 'from whom', 'bought from', 'source', 'seller', 'acquired from'],
@@ -91,14 +97,24 @@ const plainName = (text: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
 
-const BY_NAME: ReadonlyMap<string, string> = new Map(
-  Object.entries(SAID).flatMap(([key, names]) => names.map((name) => [name, key] as const)),
-);
-const OUR_OWN: ReadonlySet<string> = new Set(REEL_COLUMNS.map(({ key }) => key));
+const SAID: Readonly<Record<SheetKind, Readonly<Record<string, readonly string[]>>>> = {
+  reels: SAID_OF_REELS,
+  ...SAID_OF_OTHERS,
+};
 
-/** The fact that a heading names: our own key, or what such a column is usually called. */
-export const keyNamed = (header: string): string | undefined =>
-  OUR_OWN.has(header.trim().toLowerCase()) ? header.trim().toLowerCase() : BY_NAME.get(plainName(header));
+const BY_NAME = new Map(
+  SHEET_KINDS.map((kind) => {
+    const names = Object.entries(SAID[kind]).flatMap(([key, said]) => said.map((name) => [name, key] as const));
+    return [kind, new Map(names)] as const;
+  }),
+);
+const OUR_OWN = new Map(SHEET_KINDS.map((kind) => [kind, new Set(keysOfSheet(kind))] as const));
+
+/** The fact that a heading names in a sheet of one kind: our own key, or what such a column is usually called. */
+export function keyNamed(header: string, kind: SheetKind): string | undefined {
+  const own = header.trim().toLowerCase();
+  return OUR_OWN.get(kind)?.has(own) === true ? own : BY_NAME.get(kind)?.get(plainName(header));
+}
 
 /** A unit in the heading's own words, which its bare numbers are in: `Speed (ips)`, `Pack mm`. */
 export function unitNamed(header: string): string | undefined {

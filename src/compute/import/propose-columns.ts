@@ -1,5 +1,5 @@
-import { reelColumn } from '#model/reel-column.ts';
-import type { ColumnSense } from './cell-forms.ts';
+import { formOf, type SheetKind } from '#model/entry-column.ts';
+import { type ColumnSense, DATES, MEASURES } from './cell-forms.ts';
 import { keyNamed, unitNamed } from './column-names.ts';
 import { orderShown } from './dates.ts';
 import type { Table } from './header.ts';
@@ -17,14 +17,15 @@ export interface ColumnPlan extends ColumnSense {
  * @param said  from an earlier time, by heading. */
 export function proposeColumns(
   table: Table,
+  kind: SheetKind,
   said: ReadonlyMap<string, Partial<ColumnPlan>> = new Map(),
 ): readonly ColumnPlan[] {
   const taken = new Set<string>();
   return table.headers.map((header, at) => {
     const cells = table.rows.map(({ cells: row }) => row[at]?.trim() ?? '').filter((cell) => cell !== '');
     const before = said.get(header);
-    const named = keyNamed(header);
-    const seen = named === undefined ? seenIn(cells) : undefined;
+    const named = keyNamed(header, kind);
+    const seen = named === undefined ? seenIn(cells, kind) : undefined;
     const [as, by] =
       before?.as !== undefined && before.as !== '?'
         ? ([before.as, 'the owner'] as const)
@@ -56,17 +57,19 @@ const SHAPES: readonly (readonly [key: string, shape: RegExp])[] = [
 ];
 const ENOUGH = 0.8;
 
-function seenIn(cells: readonly string[]): string | undefined {
+function seenIn(cells: readonly string[], kind: SheetKind): string | undefined {
   if (cells.length < 3) return undefined;
-  return SHAPES.find(([, shape]) => cells.filter((cell) => shape.test(cell)).length >= cells.length * ENOUGH)?.[0];
+  const shapes = SHAPES.filter(([key]) => formOf(kind, key) !== undefined);
+  return shapes.find(([, shape]) => cells.filter((cell) => shape.test(cell)).length >= cells.length * ENOUGH)?.[0];
 }
 
 const IN_PER_S = ['30', '15', '7.5', '7½', '3.75', '3¾', '1.875', '1⅞'];
 const CM_PER_S = ['76', '76.2', '38', '38.1', '19', '19.05', '9.5', '9.53', '4.75', '4.76'];
 
-function senseOf(as: string, header: string, cells: readonly string[]): ColumnSense {
+/** How a column's cells are to be understood when it is taken for a fact. */
+export function senseOf(as: string, header: string, cells: readonly string[]): ColumnSense {
   const unit = unitNamed(header);
-  if (as === 'format.speed') return { unit: unit ?? speedUnit(cells) };
+  if (as === 'format.speed' || as === 'speeds') return { unit: unit ?? speedUnit(cells) };
   if (as === 'length') {
     const clocks = cells
       .map((cell) => /^(\d{1,3}):\d{2}:(\d{2})(?:\.0+)?$/u.exec(cell))
@@ -75,14 +78,16 @@ function senseOf(as: string, header: string, cells: readonly string[]): ColumnSe
       clocks.length > 0 && clocks.every((clock) => clock[2] === '00') && clocks.some((clock) => Number(clock[1]) > 3);
     return { unit, ...(minutesAsHours ? { minutesAsHours } : {}) };
   }
-  if (as === 'recorded.on' || as === 'lent.until' || as === 'left.on') return { dates: orderShown(cells) };
-  const measured = as === 'valuations' || (reelColumn(as)?.form === 'text' && unit !== undefined);
-  return measured ? { unit } : {};
+  if (DATES.includes(as)) return { dates: orderShown(cells) };
+  return as === 'valuations' || (MEASURES.includes(as) && unit !== undefined) ? { unit } : {};
 }
 
 /** The nominal speeds are other figures in inches than in centimetres, so that bare ones show which they are. */
 function speedUnit(cells: readonly string[]): string | undefined {
-  const bare = cells.map((cell) => cell.replace(',', '.').trim()).filter((cell) => /^[\d.½¾⅞]+$/u.test(cell));
+  const bare = cells
+    .flatMap((cell) => cell.split(/[;/&]|, /u))
+    .map((cell) => cell.replace(',', '.').trim())
+    .filter((cell) => /^[\d.½¾⅞]+$/u.test(cell));
   if (bare.length === 0) return undefined;
   if (bare.every((cell) => IN_PER_S.includes(cell))) return 'in/s';
   return bare.every((cell) => CM_PER_S.includes(cell)) ? 'cm/s' : undefined;

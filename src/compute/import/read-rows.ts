@@ -1,22 +1,31 @@
-import { SAYS_NOTHING, valueOfCell } from '#compute/interchange/cell-text.ts';
+import { SAYS_NOTHING } from '#compute/interchange/cell-text.ts';
 import { unguarded } from '#compute/interchange/spreadsheet-text.ts';
 import type { Loose } from '#model/entry.ts';
-import { idLike, isId } from '#model/entry-id.ts';
-import { reelColumn } from '#model/reel-column.ts';
-import { listsMeant, textsMeant } from './cell-forms.ts';
+import { formOf, type SheetKind } from '#model/entry-column.ts';
+import { idLike } from '#model/entry-id.ts';
 import type { Table, TableRow } from './header.ts';
 import type { ColumnPlan } from './propose-columns.ts';
+import { type Accepts, valueMeant } from './value-meant.ts';
 
-/** Whether a value can be read where a key stands. Handed in: what an entry may say is decided where entries are read. */
-export type Accepts = (key: string, value: Loose) => boolean;
+/** What a cell says of another entry, by a name that isn't its id. */
+export interface NamedThere {
+  /** The dotted key that its column is taken for: `edition`, `edition.artist`, `stock`. */
+  readonly key: string;
+  readonly text: string;
+  /** Where it is kept under `also`. */
+  readonly under: string;
+}
 
-/** A reel as rows of the sheet tell it: facts by dotted key, and what they couldn't be read as. */
-export interface ImportedReel {
+/** An entry as rows of the sheet tell it: facts by dotted key, and what they couldn't be read as. */
+export interface ImportedEntry {
+  readonly kind: SheetKind;
   readonly id: string;
   /** Rows of the sheet, from 1. */
   readonly lines: readonly number[];
   readonly facts: ReadonlyMap<string, Loose>;
   readonly also: ReadonlyMap<string, string>;
+  /** Also kept under `also`, until the owner says that entries are to be made of it. */
+  readonly named: readonly NamedThere[];
 }
 
 /** Where every filled cell went; they add up to `cells`. */
@@ -32,24 +41,27 @@ export interface Accounted {
 }
 
 export interface ImportedRows {
-  readonly reels: readonly ImportedReel[];
+  readonly entries: readonly ImportedEntry[];
   readonly accounted: Accounted;
   /** The loose rows' texts, with their lines. */
   readonly loose: readonly { readonly line: number; readonly text: string }[];
 }
 
 interface Building {
-  id: string;
+  readonly kind: SheetKind;
+  readonly id: string;
   readonly lines: number[];
   readonly facts: Map<string, Loose>;
   readonly also: Map<string, string>;
+  readonly named: NamedThere[];
 }
 
-/** Rows as reels. Rows of one id are one reel; a cell that no fact can be read from is kept under its heading. */
-export function readRows(table: Table, plans: readonly ColumnPlan[], accepts: Accepts): ImportedRows {
-  const reels = new Map<string, Building>();
+/** Rows as entries. Rows of one id are one entry; a cell that no fact can be read from is kept under its heading. */
+export function readRows(table: Table, plans: readonly ColumnPlan[], kind: SheetKind, accepts: Accepts): ImportedRows {
+  const entries = new Map<string, Building>();
   const loose: { line: number; text: string }[] = [];
-  const ours = table.headers.every((header) => reelColumn(header) !== undefined);
+  const ours = table.headers.every((header) => formOf(kind, header) !== undefined);
+  const readValue = (plan: ColumnPlan, cell: string) => valueMeant(plan, cell, formOf(kind, plan.as), ours, accepts);
   const count = { asFacts: 0, inAlso: 0, sayNothing: 0, headings: 0, loose: 0 };
   count.headings = table.above.reduce((sum, row) => sum + filledIn(row).length, 0);
   for (const row of table.rows) {
@@ -65,27 +77,34 @@ export function readRows(table: Table, plans: readonly ColumnPlan[], accepts: Ac
       count.loose += 1;
       continue;
     }
-    const { facts, also, nothing } = readRow(filled, plans, ours, accepts);
-    count.sayNothing += nothing;
-    count.inAlso += also.size;
-    count.asFacts += filled.length - nothing - also.size;
-    take(reels, row.line, facts, also);
+    const read = readRow(filled, plans, readValue);
+    count.sayNothing += read.nothing;
+    count.inAlso += read.also.size;
+    count.asFacts += filled.length - read.nothing - read.also.size;
+    take(entries, kind, row.line, read);
   }
   const cells = Object.values(count).reduce((sum, one) => sum + one, 0);
-  return { reels: [...reels.values()], loose, accounted: { cells, ...count } };
+  return { entries: [...entries.values()], loose, accounted: { cells, ...count } };
 }
 
 const filledIn = ({ cells }: TableRow) =>
   cells.map((text, at) => ({ at, text })).filter(({ text }) => text.trim() !== '');
 
+interface RowRead {
+  readonly facts: Map<string, Loose>;
+  readonly also: Map<string, string>;
+  readonly named: readonly NamedThere[];
+  readonly nothing: number;
+}
+
 function readRow(
   filled: readonly { at: number; text: string }[],
   plans: readonly ColumnPlan[],
-  ours: boolean,
-  accepts: Accepts,
-) {
+  readValue: (plan: ColumnPlan, cell: string) => Loose | undefined,
+): RowRead {
   const facts = new Map<string, Loose>();
   const also = new Map<string, string>();
+  const named: NamedThere[] = [];
   let nothing = 0;
   for (const { at, text } of filled) {
     const plan = plans[at];
@@ -94,28 +113,22 @@ function readRow(
       nothing += 1;
       continue;
     }
-    const value = plan === undefined || isKept(plan) ? undefined : valueMeant(plan, cell, ours, accepts);
-    if (value === undefined || plan === undefined || !add(facts, plan.as, value))
-      also.set(plan?.header ?? `column ${at + 1}`, cell.trim());
+    const value = plan === undefined || isKept(plan) ? undefined : readValue(plan, cell);
+    if (value === undefined || plan === undefined || !add(facts, plan.as, value)) {
+      const under = plan?.header ?? `column ${at + 1}`;
+      also.set(under, cell.trim());
+      if (plan !== undefined && value === undefined && NAMES_ANOTHER.test(plan.as))
+        named.push({ key: plan.as, text: cell.trim(), under });
+    }
   }
-  return { facts, also, nothing };
+  return { facts, also, named, nothing };
 }
+
+/** Facts that are another entry's id, and what a reel's row tells of its edition. */
+const NAMES_ANOTHER = /^(?:edition(?:\..+)?|stock|place\.at)$/u;
 
 /** Whether a column is kept as it stands. One that is itself headed `also` is our own, with free facts in it. */
 const isKept = ({ as, header }: ColumnPlan) => as === '?' || (as === 'also' && header.trim() !== 'also');
-
-/** The first that can be read of what a cell may mean: in our own form in a sheet that is ours, else as sheets write it. */
-function valueMeant(plan: ColumnPlan, cell: string, ours: boolean, accepts: Accepts): Loose | undefined {
-  const { as } = plan;
-  const form = reelColumn(as)?.form;
-  if (form === undefined) return undefined;
-  const own = valueOfCell(cell, form);
-  if (as === 'id') return typeof own === 'string' && isId(own) ? own : undefined;
-  if (as === 'title' || as === 'body' || as === 'also') return own;
-  const others = form === 'text' ? textsMeant(as, cell, plan) : listsMeant(as, cell, plan);
-  const inOurForm = own === undefined ? [] : [own];
-  return (ours ? [...inOurForm, ...others] : [...others, ...inOurForm]).find((value) => accepts(as, value));
-}
 
 /** Two columns may tell one list; of one text the first stands. */
 function add(facts: Map<string, Loose>, key: string, value: Loose): boolean {
@@ -137,18 +150,19 @@ function add(facts: Map<string, Loose>, key: string, value: Loose): boolean {
   return true;
 }
 
-/** A row's facts go to the reel of its id; a proposed id is never one that another row has. */
-function take(reels: Map<string, Building>, line: number, facts: Map<string, Loose>, also: Map<string, string>): void {
+/** A row's facts go to the entry of its id; a proposed id is never one that another row has. */
+function take(entries: Map<string, Building>, kind: SheetKind, line: number, { facts, also, named }: RowRead): void {
   const given = facts.get('id');
   facts.delete('id');
-  const id = typeof given === 'string' ? given : freeId(proposedId(facts, line), reels);
+  const id = typeof given === 'string' ? given : freeId(proposedId(facts, line), entries);
   if (!facts.has('title')) facts.set('title', titleFor(facts, line));
-  const before = reels.get(id);
+  const before = entries.get(id);
   if (before === undefined) {
-    reels.set(id, { id, lines: [line], facts, also });
+    entries.set(id, { kind, id, lines: [line], facts, also, named: [...named] });
     return;
   }
   before.lines.push(line);
+  before.named.push(...named);
   for (const [key, value] of facts) if (!add(before.facts, key, value)) keep(before.also, key, value, line);
   for (const [key, text] of also) keep(before.also, key, text, line);
 }
@@ -182,9 +196,10 @@ function titleFor(facts: ReadonlyMap<string, Loose>, line: number): string {
   return number === '' ? `Untitled, row ${line}` : `Untitled, ${number}`;
 }
 
-function freeId(id: string, reels: ReadonlyMap<string, unknown>): string {
-  if (!reels.has(id)) return id;
+/** The id, or with a number behind it where it is taken. */
+export function freeId(id: string, taken: { readonly has: (id: string) => boolean }): string {
+  if (!taken.has(id)) return id;
   let count = 2;
-  while (reels.has(`${id}-${count}`)) count += 1;
+  while (taken.has(`${id}-${count}`)) count += 1;
   return `${id}-${count}`;
 }

@@ -1,34 +1,50 @@
 import type { Loose } from '#model/entry.ts';
+import type { SheetKind } from '#model/entry-column.ts';
 import type { Branch, Node } from '#read/tree.ts';
+import type { MapSchema } from './branch.ts';
 import { readFacts } from './read-facts.ts';
+import { edition } from './schemas/edition.ts';
+import { machine } from './schemas/machine.ts';
+import { person } from './schemas/person.ts';
+import { storagePlace } from './schemas/place.ts';
 import { reel } from './schemas/reel.ts';
+import { stock } from './schemas/stock.ts';
+
+const SCHEMAS: Readonly<Record<SheetKind, MapSchema<unknown>>> = {
+  reels: reel,
+  editions: edition,
+  machines: machine,
+  stocks: stock,
+  places: storagePlace,
+  people: person,
+};
 
 const NOWHERE = { file: '', line: 1, column: 1, field: '' } as const;
 const KNOWN_ENOUGH = 50_000;
 
-/** Answers whether a reel's entry can have a value under a dotted key. What was asked is remembered, as sheets repeat
+/** Answers whether an entry of a kind can have a value under a dotted key. What was asked is remembered, as sheets repeat
  * themselves. */
-export function reelCellReader(): (key: string, value: Loose) => boolean {
+export function cellReader(kind: SheetKind): (key: string, value: Loose) => boolean {
   const known = new Map<string, boolean>();
   return (key, value) => {
     const question = `${key}\0${JSON.stringify(value)}`;
     const before = known.get(question);
     if (before !== undefined) return before;
-    const answer = canBeRead(key, value);
+    const answer = canBeRead(kind, key, value);
     if (known.size < KNOWN_ENOUGH) known.set(question, answer);
     return answer;
   };
 }
 
-function canBeRead(key: string, value: Loose): boolean {
+function canBeRead(kind: SheetKind, key: string, value: Loose): boolean {
   const [first = '', second] = key.split('.');
   const inner = nodeOf(value);
   const facts = {
     title: nodeOf('a title'),
-    status: nodeOf('held'),
+    ...(kind === 'reels' ? { status: nodeOf('held') } : {}),
     [first]: second === undefined ? inner : branchOf({ [second]: inner }),
   };
-  return readFacts(reel, branchOf(facts)).problems.length === 0;
+  return readFacts(SCHEMAS[kind], branchOf(facts)).problems.length === 0;
 }
 
 function nodeOf(value: Loose): Node {
