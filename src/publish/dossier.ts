@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { OwnShare } from '#model/dossier.ts';
+import { withoutTurns } from '#model/turned-text.ts';
 import { DOSSIER_BASE, dossierPage } from './dossier-page.ts';
 import { closerLook } from './images.ts';
 import { buildPages } from './integration.ts';
@@ -25,6 +26,8 @@ export async function makeDossierPage(
     const wanted = wantedPhotographs(dossier.reduced, collection).map((one) => ({ ...one, file: fileOf(one.path) }));
     const { photographs } = await publishPhotographs(wanted, folder, { cache });
     await buildPages({ catalogue: dossier.reduced, photographs, base: DOSSIER_BASE, dossier }, folder, 'dossier');
-    return await dossierPage(dossier, folder, photographs, async (path) => closerLook(await readFile(fileOf(path))));
+    const closer = async (path: string) => closerLook(await readFile(fileOf(path)));
+    const { page, styleHash } = await dossierPage(dossier, folder, photographs, closer);
+    return { page: withoutTurns(page), styleHash };
   });
 }

@@ -4,6 +4,7 @@ import { readdir, rm, statfs } from 'node:fs/promises';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { byText } from '#model/diagnostic.ts';
+import { withoutTurns } from '#model/turned-text.ts';
 
 /** One page in the text index. */
 export interface SearchRecord {
@@ -32,9 +33,8 @@ export async function writeSearch(records: readonly SearchRecord[], language: st
     if (index === undefined) throw new Error('fault: no text index was made');
     // In one order, so that the same pages give the same files.
     for (const record of records.toSorted((a, b) => byText(a.url, b.url))) {
-      const { url, content, meta } = record;
-      const filters = Object.fromEntries(Object.entries(record.filters).map(([name, values]) => [name, [...values]]));
-      await said(index.addCustomRecord({ url, content, language, meta: { ...meta }, filters }));
+      const { url, content, meta, filters } = JSON.parse(withoutTurns(JSON.stringify(record))) as Writable;
+      await said(index.addCustomRecord({ url, content, language, meta, filters }));
     }
     await said(index.writeFiles({ outputPath: join(into, FOLDER) }));
   } catch (error) {
@@ -43,6 +43,11 @@ export async function writeSearch(records: readonly SearchRecord[], language: st
     await close();
   }
   for (const name of await readdir(join(into, FOLDER))) if (NOT_NEEDED.test(name)) await rm(join(into, FOLDER, name));
+}
+
+interface Writable extends Pick<SearchRecord, 'url' | 'content'> {
+  readonly meta: Record<string, string>;
+  readonly filters: Record<string, string[]>;
 }
 
 interface Reply {

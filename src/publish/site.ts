@@ -7,6 +7,7 @@ import type { OwnShare } from '#model/dossier.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
 import { photographPath } from '#model/photograph-path.ts';
 import type { Region } from '#model/region.ts';
+import { withoutTurns } from '#model/turned-text.ts';
 import { calculationForms } from '#reckoner/forms.ts';
 import type { Site } from '#render/site.ts';
 import { catalogueJson } from './catalogue-json.ts';
@@ -84,7 +85,7 @@ export async function siteOf(
 /** What is looked up in a site beside its pages: text index, `catalogue.json` and number index. */
 export async function writeIndexes(catalogue: Catalogue, into: string): Promise<void> {
   await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
-  await writeFile(join(into, 'numbers.json'), JSON.stringify(makeNumberIndex(catalogue.numbers())));
+  await writeFile(join(into, 'numbers.json'), withoutTurns(JSON.stringify(makeNumberIndex(catalogue.numbers()))));
   await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
 }
 

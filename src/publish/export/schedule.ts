@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { csvText } from '#compute/interchange/spreadsheet-text.ts';
 import type { Catalogue } from '#model/catalogue.ts';
 import { valueOf } from '#model/fact.ts';
+import { withoutTurns } from '#model/turned-text.ts';
 import { html, type Markup } from '#render/markup.ts';
 import { type Schedule, type ScheduleItem, scheduleOf } from '#render/views/schedule.ts';
 import { totalLines, WHAT_FIGURES_MEAN } from '#render/views/schedule-words.ts';
@@ -15,7 +16,7 @@ export function scheduleExport(catalogue: Catalogue): Exported {
   return {
     files: new Map([
       ['schedule.csv', csvText(rowsOf(schedule))],
-      ['schedule.html', pageOf(schedule, catalogue)],
+      ['schedule.html', withoutTurns(pageOf(schedule, catalogue))],
     ]),
     leavesOut: [
       'where the reels are kept, what was paid, from whom they came, and the evidence for it',

@@ -3,6 +3,7 @@ import { UNIT_SYSTEMS } from '#model/words.ts';
 import { type Complete, mapOf } from '../branch.ts';
 import { fact, plainMany } from '../leaf.ts';
 import { parseFormatVersion } from '../scalars/format-version.ts';
+import { parseLanguage } from '../scalars/language.ts';
 import { parseCurrency } from '../scalars/money.ts';
 import { parseText } from '../scalars/text.ts';
 import { wordOf } from '../scalars/word.ts';
@@ -14,7 +15,7 @@ export const collection = mapOf(
     owner: fact(parseText).optional(),
     currency: fact(parseCurrency).optional(),
     units: fact(wordOf(UNIT_SYSTEMS, 'a system of units')).optional(),
-    language: fact(parseText).optional(),
+    language: fact(parseLanguage).optional(),
     private: plainMany(parseText).optional(),
     format: fact(parseFormatVersion).optional(),
   },
