@@ -78,6 +78,7 @@ const anchored = (html: string, id: string): string =>
 /** What leads to another reel's sheet leads to its place in the page; what leads to any other page leads nowhere. */
 const withoutPages = (html: string, reels: ReadonlySet<string>): string =>
   html.replace(/\shref="\/-\/([^"]*)"/g, (_, path: string) => {
+    if (path === 'plan/') return ' href="#plan"';
     const [, id = '', anchor] = /^reels\/([^/]+)\/(?:#(.+))?$/.exec(path) ?? [];
     if (!reels.has(id)) return '';
     return anchor === undefined ? ` href="#${id}"` : ` href="#${id}-${anchor}"`;

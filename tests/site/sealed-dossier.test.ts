@@ -189,6 +189,12 @@ describe('what is inside', () => {
   });
 });
 
+test('each typeface has a general one of the reader’s own behind it, for letters that it lacks', () => {
+  const { page } = fileOf('qr13-valuer');
+  const faces = [...page.matchAll(/--face-[a-z]+:([^;}]+)/g)].map((match) => match[1]?.split(',').at(-1));
+  expect(new Set(faces)).toEqual(new Set(['sans-serif', 'monospace', 'serif']));
+});
+
 describe('the closed file', () => {
   test('says nothing of what is inside', () => {
     for (const [id, { text }] of Object.entries(files)) {

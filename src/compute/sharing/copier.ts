@@ -56,9 +56,11 @@ export class Copier {
     return { is: 'known', value: parts(fact.value), written: '', place: this.place(fact.place) };
   }
 
-  /** A list of numbers or words. */
+  /** A list of numbers or words, written as its items are. */
   texts<T>(key: string, fact: Fact<readonly Known<T>[]> | undefined): Fact<readonly Known<T>[]> | undefined {
-    return this.list(key, fact, (one) => this.known(key, one));
+    const list = this.list(key, fact, (one) => this.known(key, one));
+    if (list?.is !== 'known') return list;
+    return { ...list, written: `[${list.value.map((one) => one.written).join(', ')}]` };
   }
 
   /** Someone whom an entry names: by the title of their own entry, never by its id. */

@@ -127,7 +127,7 @@ describe('what the program says in a dossier', () => {
 
 describe('the playing plan in an engineer’s dossier', () => {
   const SOUND = `
-    format: { width: 1/4 in, tracks: two-track stereo, speed: 15 in/s, equalisation: NAB, noise-reduction: none }
+    format: { width: 1/4 in, tracks: two-track stereo, speed: 15 in/s, equalisation: NAB, noise-reduction: none, tones: [1 kHz, 10 kHz] }
     pack: { wound-on: reel, reel-size: 10.5 in, wind: tail out }
     length: "18:00"
     stock: plain
@@ -154,6 +154,7 @@ describe('the playing plan in an engineer’s dossier', () => {
     expect(dossier.plan?.playing.play.map(({ reel, machine }) => [reel.id, machine?.title])).toEqual([
       ['reel-1', 'The desk machine'],
     ]);
+    expect(dossier.plan?.playing.play[0]?.steps.join()).toContain('its own tones (1 kHz, 10 kHz; ');
     expect(textsIn(dossier)).not.toMatch(/neighbour|attic/);
   });
 
