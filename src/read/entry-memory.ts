@@ -1,5 +1,5 @@
 import { type BigIntStats, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
 import { type SplitEntry, splitEntry } from './front-matter.ts';
 import type { SourceFile } from './source-file.ts';
 
@@ -8,7 +8,7 @@ import type { SourceFile } from './source-file.ts';
 const COARSE_NS = 2_000_000_000n;
 
 interface Remembered {
-  readonly about: string;
+  readonly about: BigIntStats | undefined;
   /** Whether the same size and times prove the same text. */
   readonly settled: boolean;
   readonly text: string;
@@ -25,7 +25,7 @@ export class EntryMemory {
     const known = this.#known.get(path);
     if (known?.settled !== true) return undefined;
     try {
-      return aboutOf(statSync(join(root, path), { bigint: true })) === known.about ? known.entry : undefined;
+      return isSame(statSync(`${root}${sep}${path}`, { bigint: true }), known.about) ? known.entry : undefined;
     } catch {
       return undefined;
     }
@@ -36,9 +36,9 @@ export class EntryMemory {
     const known = this.#known.get(file.path);
     const entry = known?.text === file.text ? known.entry : splitEntry(file);
     const after = statOf(root, file.path);
-    const same = before !== undefined && after !== undefined && aboutOf(before) === aboutOf(after);
+    const same = after !== undefined && isSame(after, before);
     this.#known.set(file.path, {
-      about: after === undefined ? '' : aboutOf(after),
+      about: after,
       settled: same && isSettled(after),
       text: file.text,
       entry,
@@ -56,7 +56,13 @@ export function statOf(root: string, path: string): BigIntStats | undefined {
   return statSync(join(root, path), { bigint: true, throwIfNoEntry: false });
 }
 
-const aboutOf = ({ dev, ino, size, mtimeNs, ctimeNs }: BigIntStats) => [dev, ino, size, mtimeNs, ctimeNs].join(' ');
+const isSame = (a: BigIntStats, b: BigIntStats | undefined) =>
+  b !== undefined &&
+  a.mtimeNs === b.mtimeNs &&
+  a.ctimeNs === b.ctimeNs &&
+  a.size === b.size &&
+  a.ino === b.ino &&
+  a.dev === b.dev;
 
 function isSettled({ mtimeNs, ctimeNs }: BigIntStats): boolean {
   const now = BigInt(Date.now()) * 1_000_000n;

@@ -40,8 +40,10 @@ export function checkPhotographs(
     for (const { photo } of itemsOf(reel.readings))
       if (photo !== undefined && !files.has(photo.value)) problems.push(unlisted(photo, files));
   }
+  const others = images.filter((path) => !named.has(path));
+  if (others.length === 0) return problems;
   const owners = new Map(all.map((entry) => [folderOf(entry.file), entry]));
-  for (const path of images) if (!named.has(path)) problems.push(...unnamed(path, owners, entries.unusable));
+  for (const path of others) problems.push(...unnamed(path, owners, entries.unusable));
   return problems;
 }
 

@@ -1,12 +1,14 @@
 import type { Diagnostic } from '#model/diagnostic.ts';
 import type { Edition } from '#model/edition.ts';
 import type { Entries } from '#model/entries.ts';
+import type { EntryBase } from '#model/entry.ts';
 import { itemsOf, type Known, valueOf } from '#model/fact.ts';
 import { nearestOf } from '#model/nearest.ts';
 import type { PersonRef } from '#model/person.ts';
 import type { Reel } from '#model/reel.ts';
 import type { EntryKind } from '#model/words.ts';
 
+type PersonFact = Known<PersonRef> | undefined;
 type IdRef = { readonly folder: EntryKind; readonly to: Known<string> | undefined };
 
 /** Names that no entry has. An entry that is there but can't be used counts as there: its own problem says so. */
@@ -14,19 +16,39 @@ export function checkReferences(entries: Entries): Diagnostic[] {
   const ids = idsByFolder(entries);
   const problems: Diagnostic[] = [];
   const suggest = suggester(ids);
-  const check = (folder: EntryKind, known: Known<unknown>, id: string) => {
-    if (!ids[folder].has(id)) problems.push(unknownReference(folder, known, id, suggest(folder, id)));
+  const check = (entry: EntryBase, refs: () => readonly IdRef[], people: () => readonly PersonFact[]) => {
+    const named = NAMED.get(entry) ?? namedBy(refs(), people());
+    NAMED.set(entry, named);
+    for (const { folder, ref, id } of named)
+      if (!ids[folder].has(id)) problems.push(unknownReference(folder, ref, id, suggest(folder, id)));
   };
-  const checkAll = (refs: readonly IdRef[], people: readonly (Known<PersonRef> | undefined)[]) => {
-    for (const { folder, to } of refs) if (to !== undefined) check(folder, to, to.value);
-    for (const person of people) if (person?.value.is === 'entry') check('people', person, person.value.id);
-  };
-  for (const reel of entries.reels) checkAll(idsIn(reel), peopleIn(reel));
-  for (const edition of entries.editions) checkAll(idsInEdition(edition), []);
-  for (const machine of entries.machines) checkAll([], [known(machine.belongsTo)]);
-  for (const share of entries.shares) checkAll(to('reels', itemsOf(share.reels)), []);
+  const none = () => [];
+  for (const reel of entries.reels)
+    check(
+      reel,
+      () => idsIn(reel),
+      () => peopleIn(reel),
+    );
+  for (const edition of entries.editions) check(edition, () => idsInEdition(edition), none);
+  for (const machine of entries.machines) check(machine, none, () => [known(machine.belongsTo)]);
+  for (const share of entries.shares) check(share, () => to('reels', itemsOf(share.reels)), none);
   return problems;
 }
+
+interface Named {
+  readonly folder: EntryKind;
+  readonly ref: Known<unknown>;
+  readonly id: string;
+}
+
+/** What an entry names, as long as it lives: of a collection that is read again and again, only what changed is looked
+ * through. */
+const NAMED = new WeakMap<EntryBase, readonly Named[]>();
+
+const namedBy = (refs: readonly IdRef[], people: readonly PersonFact[]): readonly Named[] => [
+  ...refs.flatMap(({ folder, to }) => (to === undefined ? [] : [{ folder, ref: to, id: to.value }])),
+  ...people.flatMap((ref) => (ref?.value.is === 'entry' ? [{ folder: 'people' as const, ref, id: ref.value.id }] : [])),
+];
 
 /** A hundred names that nothing has are no slips but a missing folder, and each costs a look at every id. */
 const MOST_SUGGESTIONS = 100;
@@ -84,7 +106,7 @@ function idsIn(reel: Reel): IdRef[] {
   ];
 }
 
-function peopleIn(reel: Reel): (Known<PersonRef> | undefined)[] {
+function peopleIn(reel: Reel): PersonFact[] {
   const recorded = valueOf(reel.recorded);
   return [
     known(reel.client),
