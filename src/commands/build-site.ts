@@ -2,6 +2,7 @@ import { HeldElsewhere } from '#publish/build-lock.ts';
 import { NotOurs } from '#publish/finished-folder.ts';
 import type { LivePages } from '#publish/live-pages.ts';
 import { publishSite } from '#publish/site.ts';
+import { dropUnused } from '#publish/unused-pictures.ts';
 import type { EntryMemory } from '#read/entry-memory.ts';
 import type { SharedOptions } from './arguments.ts';
 import { takeAwayEnded } from './hosted.ts';
@@ -28,13 +29,18 @@ export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> 
   const { catalogue, cache } = loaded;
   const progress = io.terminal ? (doing: string) => io.err(`\r\u001b[K${doing}`) : undefined;
   try {
-    await publishSite(catalogue, {
+    const { faults } = await publishSite(catalogue, {
       ...options,
       cache,
       shares: ownShares(catalogue),
       ...(progress === undefined ? {} : { progress }),
       waiting: (sentence) => io.err(`${sentence}\n`),
     });
+    // These opened when the build began.
+    for (const [path, { problem }] of faults)
+      io.err(`${path} isn’t on the pages: it changed while the site was built. ${problem} Build again.\n`);
+    // A cache that can't be tidied is still of use.
+    await dropUnused(cache).catch(() => 0);
   } catch (error) {
     if (error instanceof NotOurs || error instanceof HeldElsewhere) throw new UsageError(error.message);
     throw error;

@@ -54,7 +54,11 @@ const refused = (problem: Diagnostic): Answer => ({ faults: [], problems: [probl
 /** Each log is summed up by itself too, so that its damage is told with its own lines. */
 async function readOne(collection: string, path: string, named: ClimateLogRef, take: TakeReading): Promise<Answer> {
   const file = join(collection, path);
-  const { size } = await stat(file);
+  const size = await stat(file).then(
+    (found) => found.size,
+    () => undefined,
+  );
+  if (size === undefined) return refused(missing(named));
   if (size > LARGEST_BYTES) return refused(tooLarge(named, size));
   const own = summariseLog();
   const columns =

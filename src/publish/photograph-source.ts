@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { mkdir, readFile, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { writeWhole } from './atomic.ts';
@@ -20,6 +21,7 @@ export interface SourceFile {
 export class SeenFiles {
   readonly #list: string;
   readonly #seen: Map<string, Seen>;
+  readonly #asked = new Set<string>();
 
   private constructor(list: string, seen: Map<string, Seen>) {
     this.#list = list;
@@ -33,6 +35,7 @@ export class SeenFiles {
   }
 
   async source(file: string): Promise<SourceFile | PictureFault> {
+    this.#asked.add(file);
     try {
       const before = await stat(file, { bigint: true });
       if (!before.isFile()) return unreadable('it isn’t a plain file');
@@ -52,9 +55,10 @@ export class SeenFiles {
     }
   }
 
-  /** Keeps the list for the next time. */
+  /** Keeps the list for the next time; what isn't where it was is no longer on it. */
   async save(): Promise<void> {
     await mkdir(dirname(this.#list), { recursive: true });
+    for (const file of this.#seen.keys()) if (!this.#asked.has(file) && !existsSync(file)) this.#seen.delete(file);
     await writeWhole(this.#list, seal([...this.#seen]));
   }
 }

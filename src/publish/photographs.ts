@@ -20,6 +20,7 @@ import {
 } from './images.ts';
 import { SeenFiles, type SourceFile } from './photograph-source.ts';
 import { copyKept, DamagedCache, type Kept, keep, readKept, sha256 } from './picture-cache.ts';
+import { noteUse, shelfOf } from './unused-pictures.ts';
 
 /** Two at a time: each decoded photograph takes tens of megabytes. */
 const AT_ONCE = 2;
@@ -133,7 +134,8 @@ interface Photograph {
 async function openPhotograph(file: string, seen: SeenFiles, cache: string): Promise<Photograph | PictureFault> {
   const source = await seen.source(file);
   if ('problem' in source) return source;
-  const shelf = join(cache, 'photographs', source.sha256.slice(0, 2), source.sha256, SETTINGS);
+  const shelf = shelfOf(cache, source.sha256, SETTINGS);
+  await noteUse(shelf);
   const folder = join(shelf, 'measured');
   const kept =
     (await readKept<Measured>(folder)) ?? (await keep(folder, async () => measurePicture(await source.bytes())));
