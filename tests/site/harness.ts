@@ -28,39 +28,43 @@ export interface DemoSite {
 export type WatchedPage = Page;
 
 /** A test with the demo collection's site built and served, and pages of a real browser. The site is built once for all
- * test files, and again only when the program or the collection changed. */
-export const test = plain
-  // biome-ignore lint/correctness/noEmptyPattern: the test runner reads the names from the pattern
-  .extend('browser', { scope: 'file' }, async ({}, { onCleanup }) => {
-    const browser: Browser = await openBrowser();
-    onCleanup(() => browser.close());
-    return browser;
-  })
-  // biome-ignore lint/correctness/noEmptyPattern: likewise
-  .extend('demo', { scope: 'file' }, async ({}, { onCleanup }): Promise<DemoSite> => {
-    const folder = await demoSite();
-    const serving: Serving = await serve({ root: folder, port: 0 });
-    onCleanup(() => serving.close());
-    return { folder, address: serving.address };
-  })
-  .extend('open', async ({ browser, demo }, { onCleanup }) => {
-    const troubles: string[] = [];
-    const contexts: { close(): Promise<void> }[] = [];
-    onCleanup(async () => {
-      await Promise.all(contexts.map((context) => context.close()));
-      expect(troubles, 'what went wrong in the page').toEqual([]);
+ * test files, and again only when the program or the collection changed.
+ * @param today  the day on which the demo is looked at. */
+export const siteTest = (today: string) =>
+  plain
+    // biome-ignore lint/correctness/noEmptyPattern: the test runner reads the names from the pattern
+    .extend('browser', { scope: 'file' }, async ({}, { onCleanup }) => {
+      const browser: Browser = await openBrowser();
+      onCleanup(() => browser.close());
+      return browser;
+    })
+    // biome-ignore lint/correctness/noEmptyPattern: likewise
+    .extend('demo', { scope: 'file' }, async ({}, { onCleanup }): Promise<DemoSite> => {
+      const folder = await demoSite(today);
+      const serving: Serving = await serve({ root: folder, port: 0 });
+      onCleanup(() => serving.close());
+      return { folder, address: serving.address };
+    })
+    .extend('open', async ({ browser, demo }, { onCleanup }) => {
+      const troubles: string[] = [];
+      const contexts: { close(): Promise<void> }[] = [];
+      onCleanup(async () => {
+        await Promise.all(contexts.map((context) => context.close()));
+        expect(troubles, 'what went wrong in the page').toEqual([]);
+      });
+      /** Opens the page at an address below the site's, such as `reels/almanac-side-1/`. */
+      return async (path: string, options: BrowserContextOptions = {}): Promise<WatchedPage> => {
+        const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
+        contexts.push(context);
+        const page = await context.newPage();
+        watch(page, demo.address, troubles);
+        const reply = await page.goto(demo.address + path);
+        expect(reply?.status(), path).toBe(200);
+        return page;
+      };
     });
-    /** Opens the page at an address below the site's, such as `reels/almanac-side-1/`. */
-    return async (path: string, options: BrowserContextOptions = {}): Promise<WatchedPage> => {
-      const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
-      contexts.push(context);
-      const page = await context.newPage();
-      watch(page, demo.address, troubles);
-      const reply = await page.goto(demo.address + path);
-      expect(reply?.status(), path).toBe(200);
-      return page;
-    };
-  });
+
+export const test = siteTest(TODAY);
 
 function watch(page: Page, address: string, troubles: string[]): void {
   page.on('console', (message) => {
@@ -83,10 +87,10 @@ export async function axeFindings(page: Page): Promise<string[]> {
 }
 
 /** Builds the demo collection's site, or finds it built from the very same files. */
-export async function demoSite(): Promise<string> {
+export async function demoSite(today = TODAY): Promise<string> {
   const folder = join(tmpdir(), `tailout-demo-${process.getuid?.() ?? 0}`);
   await mkdir(folder, { recursive: true });
-  const out = join(folder, `site-${contentOf(['src', 'collection', 'package-lock.json'])}`);
+  const out = join(folder, `site-${today}-${contentOf(['src', 'collection', 'package-lock.json'])}`);
   // Test files run side by side: the first of them builds.
   await withLock(
     join(folder, 'building.lock'),
@@ -104,7 +108,7 @@ export async function demoSite(): Promise<string> {
         env: {},
         terminal: false,
       };
-      const exit = await build(['--collection', 'collection', '--today', TODAY, '--out', out], io);
+      const exit = await build(['--collection', 'collection', '--today', today, '--out', out], io);
       if (exit > 1) throw new Error(`The demo site wasn't built:\n${said}`);
     },
   );

@@ -42,7 +42,7 @@ export function mayBePlayed(
   const window = sheds === undefined || stops.length > 1 ? undefined : windowAfter(bakes, today);
   if (stops.length === 0 || window?.open === true) {
     const told = [
-      ...(window === undefined ? [] : [window.says]),
+      ...(window === undefined ? [] : [window.says, ...copied(bakes)]),
       ...care.map((finding) => `${finding.title}: ${finding.because}`),
     ];
     return {
@@ -67,6 +67,12 @@ const isCare = (finding: Finding) =>
   CARE_UNLESS_SEEN.includes(finding.rule) &&
   !finding.observed &&
   (finding.rule === 'splices' || finding.outcome === 'at-risk');
+
+/** A window that is open is no reason to play a tape again of which there is a copy. */
+function copied(bakes: readonly EarlierBake[]): readonly string[] {
+  const on = bakes.at(-1)?.transferredOn;
+  return on === undefined ? [] : [`It was transferred on ${on}: the files are the copy, and it needs no other play.`];
+}
 
 /** What was transferred needs no other play. */
 function copies(reel: Reel): readonly string[] {

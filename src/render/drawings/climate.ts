@@ -160,6 +160,8 @@ function apart(marks: Trace['scale']): Trace['scale'] {
   return kept;
 }
 
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
 /** At most a dozen first days of months. */
 function monthsOf(fromMs: number, spanMs: number): Trace['months'] {
   const first = new Date(fromMs);
@@ -169,7 +171,7 @@ function monthsOf(fromMs: number, spanMs: number): Trace['months'] {
     if (start >= fromMs + spanMs) break;
     const at = new Date(start);
     all.push({
-      words: `${at.getUTCMonth() + 1}/${String(at.getUTCFullYear()).slice(2)}`,
+      words: `${MONTHS[at.getUTCMonth()]} ’${String(at.getUTCFullYear()).slice(2)}`,
       percent: Math.round(((start - fromMs) / spanMs) * 100),
     });
   }
