@@ -1,10 +1,11 @@
 import { parseDocument } from 'yaml';
 import { findFences } from './fences.ts';
-import { firstDifference } from './first-difference.ts';
+import { firstDifference, type Step } from './first-difference.ts';
 import { sameWritten, type Written, type WrittenPath, withChange, withoutEmpty, writtenOf } from './written-value.ts';
 import { parseFrontMatter } from './yaml.ts';
 import { type Splice, YamlPlaces } from './yaml-splice.ts';
-import { spliceOf } from './yaml-step.ts';
+import { splicesFor } from './yaml-step.ts';
+import { common } from './yaml-within.ts';
 
 /** One thing to be changed in an entry. */
 export interface Change {
@@ -38,18 +39,27 @@ export function editEntry(text: string, changes: readonly Change[], order: reado
   for (;;) {
     const step = firstDifference(edited.written(), wanted);
     if (step === undefined) return edited.text;
-    const splice = left-- > 0 ? spliceOf(edited.places(), step, order) : undefined;
-    if (splice === undefined) throw new CannotEdit(refusal(step.path));
-    const next = edited.spliced(splice);
-    const expected = step.is === 'insert' ? undefined : withChange(edited.written(), step.path, valueOf(step));
-    if (next.text === edited.text || (expected !== undefined && !sameWritten(next.written(), expected)))
-      throw new CannotEdit(refusal(step.path));
+    const splices = left-- > 0 ? splicesFor(edited.places(), step, order) : [];
+    const next = firstThatFits(edited, step, splices);
+    if (next === undefined) throw new CannotEdit(refusal(step.path));
     edited = next;
   }
 }
 
-const valueOf = (step: NonNullable<ReturnType<typeof firstDifference>>) =>
-  step.is === 'remove' ? undefined : step.value;
+/** The first way of doing a step after which the entry says what it should. */
+function firstThatFits(edited: EditedText, step: Step, splices: readonly Splice[]): EditedText | undefined {
+  const value = step.is === 'remove' ? undefined : step.value;
+  const expected = step.is === 'insert' ? undefined : withChange(edited.written(), step.path, value);
+  for (const [at, splice] of splices.entries()) {
+    try {
+      const next = edited.spliced(splice);
+      if (next.text !== edited.text && (expected === undefined || sameWritten(next.written(), expected))) return next;
+    } catch (error) {
+      if (!(error instanceof CannotEdit) || at === splices.length - 1) throw error;
+    }
+  }
+  return undefined;
+}
 
 const refusal = (path: WrittenPath) =>
   `${path.join('.')} is written in a form that can’t be changed here without touching other lines. Change it in a text editor.`;
@@ -59,12 +69,9 @@ const refusal = (path: WrittenPath) =>
 export function editBody(text: string, body: string): string {
   const edited = new EditedText(text);
   const before = edited.plain.slice(edited.bodyStart);
-  let same = 0;
-  while (same < before.length && same < body.length && before[same] === body[same]) same++;
-  let after = 0;
-  while (after < Math.min(before.length, body.length) - same && before.at(-1 - after) === body.at(-1 - after)) after++;
-  const [start, end] = [edited.bodyStart + same, edited.plain.length - after];
-  return edited.spliced({ start, end, text: body.slice(same, body.length - after) }, 'body').text;
+  const { same, rest } = common(before, body);
+  const [start, end] = [edited.bodyStart + same, edited.plain.length - rest];
+  return edited.spliced({ start, end, text: body.slice(same, body.length - rest) }, 'body').text;
 }
 
 /** A file's text, and the same with one kind of line end and no byte order mark, as it is read. */

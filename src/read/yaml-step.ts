@@ -1,4 +1,4 @@
-import { isMap, isScalar, isSeq, type ParsedNode } from 'yaml';
+import { isMap, isScalar, isSeq, type ParsedNode, type Scalar } from 'yaml';
 import type { Step } from './first-difference.ts';
 import type { Written, WrittenPath } from './written-value.ts';
 import {
@@ -13,22 +13,36 @@ import {
   type YamlPlaces,
 } from './yaml-splice.ts';
 import { blockText, flowText, pairText, type Quoting, yamlScalar } from './yaml-text.ts';
+import { withinText } from './yaml-within.ts';
 
 /** Where a value stands: behind a key, or as an item. */
 type Holder =
   | { readonly is: 'pair'; readonly map: MapNode; readonly pair: PairNode }
   | { readonly is: 'item'; readonly list: ListNode; readonly index: number };
 
-/** The one piece of text that a step changes, or undefined where the text has a form that it can't be done in.
+/** The piece of text that a step changes, in the ways in which it can be done, the one that changes least first. None where
+ * the text has a form that it can't be done in.
  *
  * @param order  Keys in the order in which new ones are put, dotted. */
-export function spliceOf(places: YamlPlaces, step: Step, order: readonly string[]): Splice | undefined {
+export function splicesFor(places: YamlPlaces, step: Step, order: readonly string[]): readonly Splice[] {
   const last = step.path.at(-1);
-  if (last === undefined) return undefined;
-  if (step.is === 'insert') return insertion(places, step.path, last, step.value, order);
+  if (last === undefined) return [];
+  if (step.is === 'insert') return given(insertion(places, step.path, last, step.value, order));
   const holder = holderOf(places, step.path);
-  if (holder === undefined) return undefined;
-  return step.is === 'put' ? replacement(places, holder, step.value) : removal(places, holder);
+  if (holder === undefined) return [];
+  if (step.is === 'remove') return given(removal(places, holder));
+  return [...given(within(places, holder, step.value)), ...given(replacement(places, holder, step.value))];
+}
+
+const given = (splice: Splice | undefined): readonly Splice[] => (splice === undefined ? [] : [splice]);
+
+/** A text on several lines, of which only some change. */
+function within(places: YamlPlaces, holder: Holder, value: Written): Splice | undefined {
+  const node = holder.is === 'pair' ? holder.pair.value : places.items(holder.list)[holder.index];
+  if (!isScalar(node) || typeof value !== 'string') return undefined;
+  const before = String(node.value ?? '');
+  const plain = isBlockScalar(node) ? before.trimEnd() : before;
+  return withinText(places.text, node as Scalar.Parsed, places.endOf(node), plain, value);
 }
 
 function holderOf(places: YamlPlaces, path: WrittenPath): Holder | undefined {

@@ -116,8 +116,20 @@ describe('a change leaves every other line as it was', () => {
     expect(added).toBe(windows.replace('held\r\n', 'held\r\nkind: copy master\r\n'));
     expect(edit('contents[1]', undefined, windows)).not.toMatch(/[^\r]\n/);
   });
-  test('a text in many lines is replaced whole', () => {
-    expect(edit("also.seller's words", 'as found')).toContain("  seller's words: as found\n---\n");
+  test('a text in many lines keeps those that don’t change', () => {
+    expect(changedLines(ENTRY, edit("also.seller's words", 'as found\nin the cellar'))).toEqual({
+      gone: ['    in the attic'],
+      come: ['    in the cellar'],
+    });
+    expect(changedLines(ENTRY, edit("also.seller's words", 'as found\nwet\nin the attic'))).toEqual({
+      gone: [],
+      come: ['    wet'],
+    });
+    expect(edit("also.seller's words", 'as found')).toContain("  seller's words: |\n    as found\n---\n");
+  });
+  test('an account keeps the lines that don’t change, whatever they end in', () => {
+    const mixed = '---\ntitle: A\n---\none\r\ntwo\nthree\r\n';
+    expect(editBody(mixed, 'one\n2\nthree\n')).toBe(mixed.replace('two', '2'));
   });
   test('another account leaves the facts', () => {
     expect(editBody(ENTRY, 'New.\n')).toBe(ENTRY.replace('Body, *kept*.\n', 'New.\n'));

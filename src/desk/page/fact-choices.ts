@@ -25,7 +25,7 @@ export function factChoices(state: SheetState): readonly FactChoices[] {
 }
 
 function inGroup(state: SheetState, field: Extract<Field, { fields: unknown }>): FactChoices {
-  const whole = { key: field.key, label: `${field.label}, as a whole` };
+  const whole = { key: field.key, label: 'as a whole' };
   const below = (above: string, words: string) => factsBelow(field.fields, above, words, state);
   if (field.is === 'map') return { heading: field.label, facts: [...below(field.key, ''), whole] };
   const count = state.linesAt([field.key]).length;

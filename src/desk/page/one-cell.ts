@@ -47,6 +47,9 @@ function newEntryOffer(state: SheetState, kind: EntryKind, input: HTMLInputEleme
 export const textAt = (value: Written | undefined) =>
   typeof value === 'string' ? value : value === undefined ? '' : JSON.stringify(value);
 
+/** A longer text doesn't fit on the line of a form. */
+const LONG = 28;
+
 type Entry = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 
 /** A choice, or a line with the entries that it may name; a new one may be typed too. A text of several lines keeps them. */
@@ -62,8 +65,8 @@ export function entryInput(field: OneField | ManyField, value: string, put: (tex
     select.addEventListener('change', () => put(select.value));
     return select;
   }
-  if (value.includes('\n')) {
-    const area = el('textarea', { class: 'entry', spellcheck: 'false' });
+  if (value.includes('\n') || (value.length > LONG && refers === undefined)) {
+    const area = el('textarea', { class: 'entry short', spellcheck: 'false' });
     area.value = value;
     area.addEventListener('input', () => put(area.value));
     return area;
