@@ -12,4 +12,9 @@ function lightTogether(): void {
   }
 }
 
+/** Paper has no later: photographs that wait until they are scrolled to are asked for before it is printed. */
+addEventListener('beforeprint', () => {
+  for (const image of document.images) image.loading = 'eager';
+});
+
 lightTogether();
