@@ -15,7 +15,7 @@ export interface LineageDrawing {
 }
 
 const HEAD = 34;
-/** Up to this width the drawing fills its column; a wider one keeps its size and is scrolled. */
+/** Up to this width the drawing shrinks to its column; a wider one keeps its size and is scrolled. None is made larger. */
 const FITS = 1180;
 
 /** Copies in order, from left to right: the line says how a link is known, the outline whether the thing is here. */
@@ -23,7 +23,7 @@ export function drawLineage(drawing: LineageDrawing): Markup {
   const layout = layOut(drawing.edges, drawing.generation);
   const { columnX, width, paths } = routeLinks(drawing.edges, layout);
   const box = `-4 ${-HEAD} ${width + 8} ${layout.height + HEAD + 6}`;
-  const wide = html` width="${width > FITS ? width : '100%'}"`;
+  const size = html` width="${width + 8}" height="${layout.height + HEAD + 6}"`;
   const heads = layout.columns.map((name, column) => {
     const x = columnX[column] ?? 0;
     return html`<text class="c" x="${x}" y="-16">${name}</text><path class="head" d="M${x} -8h${BOX.width}"/>`;
@@ -32,7 +32,7 @@ export function drawLineage(drawing: LineageDrawing): Markup {
   const boxes = [...layout.at].map(([id, { column, y }]) =>
     drawBox(drawing.describe(id), { x: columnX[column] ?? 0, y }, id === drawing.own),
   );
-  return html`<svg class="chart" viewBox="${box}"${wide} role="group" aria-label="${drawing.title}">${heads}${links}${boxes}</svg>`;
+  return html`<svg class="chart${width > FITS ? '' : ' fits'}" viewBox="${box}"${size} role="group" aria-label="${drawing.title}">${heads}${links}${boxes}</svg>`;
 }
 
 interface Corner {
