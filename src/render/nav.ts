@@ -21,6 +21,8 @@ export type Part = (typeof PARTS)[number]['part'];
 export const ASIDES = [
   { words: 'Labels', path: 'labels/' },
   { words: 'Insurer’s schedule', path: 'schedule/' },
+  { words: 'Replay curves', path: 'curves/' },
   { words: 'How to read these sheets', path: 'how-to-read/' },
   { words: 'Words of the trade', path: 'glossary/' },
+  { words: 'Sources', path: 'sources/' },
 ] as const;

@@ -1,3 +1,4 @@
+import { shedMarksOf } from '#compute/condition/shed-marks.ts';
 import { allSpeedCurves } from '#compute/equalisation/speed-curves.ts';
 import type { CalculationForm } from '#model/calculation-form.ts';
 import type { Care } from '#model/care.ts';
@@ -47,3 +48,6 @@ export const care = (): Care => site().care ?? NO_CARE;
 
 /** The curves that standards define, by speed: the same for every collection. */
 export const speedCurves = allSpeedCurves;
+
+/** Whether a stock has the marks of those that shed, or is known to. */
+export const stockSheds = shedMarksOf;

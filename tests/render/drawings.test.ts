@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Day, day, type PartialDate } from '#model/dates.ts';
+import { drawCurves } from '#render/drawings/curves.ts';
 import { custodyStrip } from '#render/drawings/custody.ts';
 import { drawPack } from '#render/drawings/pack.ts';
 import { drawSideSign } from '#render/drawings/side-sign.ts';
@@ -111,3 +112,43 @@ test.each([
 ] as const)('the sign of a reel that is %s has its own silhouette', (status, part) =>
   expect(String(drawSideSign(status))).toContain(`class="${part}"`),
 );
+
+describe('the picture of curves', () => {
+  const line = (letter: string, ...levels: readonly number[]) => ({
+    letter,
+    points: levels.map((levelDb, at) => ({ frequencyHz: 20 * 1000 ** (at / (levels.length - 1)), levelDb })),
+  });
+  const draw = (...lines: readonly ReturnType<typeof line>[]) =>
+    String(drawCurves({ lines, title: 'a < b', description: 'words', id: 'c' }));
+
+  test('runs from 20 Hz to 20 kHz on a logarithmic axis, with 0 dB where it is', () => {
+    const svg = draw(line('a', 0, 0, 6));
+    // Three decades over 302 units: the middle, 632 Hz, lies half way.
+    expect(svg).toMatch(/<path class="a" d="M34 (\d+(?:\.\d)?)L185 \1L336 18"\/>/);
+    expect(/<path class="zero" d="M34 (\d+)/.exec(svg)?.[1]).toBe(/class="a" d="M34 (\d+)/.exec(svg)?.[1]);
+  });
+
+  test('has a title and a description, and its own words as text', () => {
+    const svg = draw(line('a', 0, 1));
+    expect(svg).toContain('aria-labelledby="c-t c-d"');
+    expect(svg).toContain('<title id="c-t">a &lt; b</title><desc id="c-d">words</desc>');
+    expect(svg).not.toContain('style=');
+  });
+
+  test('keeps the letters of lines that end together apart', () => {
+    const heights = (svg: string) =>
+      [...svg.matchAll(/<text class="n" x="352" y="([\d.]+)"/g)].map((match) => Number(match[1])).sort((a, b) => a - b);
+    const apart = heights(draw(line('a', 0, -9), line('b', 0, -9), line('c', 0, -9), line('d', 3, -8.9)));
+    expect(apart).toHaveLength(4);
+    for (const [at, height] of apart.entries()) {
+      if (at > 0) expect(height - (apart[at - 1] ?? 0)).toBeGreaterThanOrEqual(11.9);
+      expect(height).toBeLessThanOrEqual(190);
+    }
+  });
+
+  test('never makes a difference of nothing look like something', () => {
+    const marks = [...draw(line('a', 0, 0.01)).matchAll(/<text class="y"[^>]*>([+−]?\d+)</g)];
+    const levels = marks.map(([, words = '']) => Number(words.replace('−', '-')));
+    expect(Math.max(...levels) - Math.min(...levels)).toBeGreaterThanOrEqual(3);
+  });
+});

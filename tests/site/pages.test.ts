@@ -21,6 +21,7 @@ const KINDS = [
   { kind: 'the notes', path: 'notes/', heading: 'Notes' },
   { kind: 'a note', path: 'notes/parcel-2026/', heading: 'Where these came from' },
   { kind: 'what to mend', path: 'to-mend/', heading: 'To mend' },
+  { kind: 'the curves', path: 'curves/', heading: 'Replay curves' },
   { kind: 'the words', path: 'glossary/', heading: 'Words of the trade' },
   { kind: 'the key', path: 'how-to-read/', heading: 'How to read these sheets' },
 ] as const;
