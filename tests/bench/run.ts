@@ -1,12 +1,13 @@
 /** Time and memory as ratios in one run: a table on stderr, and a file or stdout as JSON.
  *
- *     npm run bench -- [--works collection,edit,images,find] [--sizes 1000,10000] [--photographs 12] [--numbers 10000]
- *                      [--out FILE] [--format json] [--folder DIR] */
+ *     npm run bench -- [--works collection,edit,images,find,climate] [--sizes 1000,10000] [--photographs 12]
+ *                      [--numbers 10000] [--minutes 525600] [--out FILE] [--format json] [--folder DIR] */
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { benchCollection, growth } from './build.ts';
+import { benchClimate } from './climate.ts';
 import { benchEdit } from './edit.ts';
 import { benchFind } from './find.ts';
 import { benchImages } from './images.ts';
@@ -15,10 +16,11 @@ import { tableOf } from './table.ts';
 
 const { values } = parseArgs({
   options: {
-    works: { type: 'string', default: 'collection,edit,images,find' },
+    works: { type: 'string', default: 'collection,edit,images,find,climate' },
     sizes: { type: 'string', default: '1000,10000' },
     photographs: { type: 'string', default: '12' },
     numbers: { type: 'string', default: '10000' },
+    minutes: { type: 'string', default: '525600' },
     out: { type: 'string' },
     format: { type: 'string' },
     folder: { type: 'string' },
@@ -48,6 +50,7 @@ try {
   if (works.includes('edit')) for (const size of sizes) add(await benchEdit(folder, size, size <= 1000 ? 0.3 : 1));
   if (works.includes('images')) add(await benchImages(join(folder, 'images'), Number(values.photographs)));
   if (works.includes('find')) add(await benchFind(join(folder, 'find'), Number(values.numbers)));
+  if (works.includes('climate')) add(await benchClimate(join(folder, 'climate'), Number(values.minutes)));
 } finally {
   if (own) await rm(folder, { recursive: true, force: true });
 }
