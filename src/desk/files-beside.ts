@@ -48,7 +48,11 @@ export async function addLog(root: string, entry: FoundEntry, name: string, byte
   return { file, header: columnNames(header), columns: said ? undefined : Object.fromEntries(columns), zone };
 }
 
-async function addBeside(root: string, entry: FoundEntry, stem: string, ending: string, bytes: Uint8Array) {
+/** Names that mean a device under Windows, whatever ending they have. */
+const DEVICE = /^(?:con|prn|aux|nul|com\d|lpt\d)$/u;
+
+async function addBeside(root: string, entry: FoundEntry, wished: string, ending: string, bytes: Uint8Array) {
+  const stem = DEVICE.test(wished) ? `${wished}-file` : wished;
   const { within, prefix } = ownFolder(entry);
   const folder = join(root, ...within.split('/'));
   await makeInside(root, folder);

@@ -1,6 +1,8 @@
 import { mkdir, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { connect } from 'node:net';
+import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
+import { crc32, deflateSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type GivenDesk, givenDesk, keptTexts, SIDE_1, twoPhotographs } from './given-desk.ts';
 
@@ -109,6 +111,31 @@ describe('who is answered', () => {
       403,
     );
   });
+  test.each(['look', 'save', 'new', 'photograph', 'log', 'rename', 'delete', 'restore', 'bring-back'])(
+    '%s is refused without the secret, and from another site',
+    async (what) => {
+      const given = { kind: 'reels', id: 'low-water-1', to: 'forged', title: 'A', hash: 'x', changes: [] };
+      const path = `/api/${what}?kind=reels&id=low-water-1&name=a.jpg`;
+      expect(statusOf(await post(path, given, { cookie: '' }))).toBe(403);
+      expect(statusOf(await post(path, given, { origin: 'http://rebound.example' }))).toBe(403);
+      expect(statusOf(await post(path, given, { host: 'rebound.example' }))).toBe(421);
+      expect(statusOf(await post(path.replace('reels', '..'), { ...given, kind: '..' }))).toBeGreaterThanOrEqual(400);
+      expect(await desk.textOf('reels/low-water-1.md')).toBe(SIDE_1);
+    },
+  );
+  test('no other address of this computer answers', async () => {
+    const others = Object.values(networkInterfaces()).flatMap((found) => found ?? []);
+    const hosts = ['127.0.0.2', ...others.filter((one) => one.address !== '127.0.0.1').map(({ address }) => address)];
+    for (const host of hosts) {
+      const reached = await new Promise((resolve) => {
+        const socket = connect({ port: desk.serving.port, host, timeout: 3000 });
+        socket.on('connect', () => resolve(true));
+        for (const end of ['error', 'timeout']) socket.on(end, () => resolve(false));
+        socket.on('close', () => socket.destroy());
+      });
+      expect(reached, host).toBe(false);
+    }
+  });
   test('what another site makes the browser ask is refused', async () => {
     expect(statusOf(await raw('/api/entries', { more: ['Sec-Fetch-Site: cross-site'] }))).toBe(403);
     expect(statusOf(await raw('/api/entries', { more: ['Sec-Fetch-Site: same-site'] }))).toBe(403);
@@ -198,13 +225,110 @@ describe('what is too large or makes no sense', () => {
     expect(statusOf(await raw('/api/save', { method: 'POST', body }))).toBe(400);
     expect(await desk.textOf('reels/low-water-1.md')).toBe(SIDE_1);
   });
+});
+
+describe('files that are sent', () => {
+  const send = (what: string, name: string, body: string | Uint8Array) =>
+    raw(`/api/${what}&name=${encodeURIComponent(name)}`, { method: 'POST', body });
+  const photograph = (name: string, body: string | Uint8Array) =>
+    send('photograph?kind=reels&id=low-water-2', name, body);
+  const log = (name: string, body: string | Uint8Array) => send('log?kind=places&id=spare-room', name, body);
+  const everything = async () => (await readdir(desk.root, { recursive: true })).sort();
+  /** A PNG of which every side is as long as one says, and that holds next to nothing. */
+  const vastPicture = () => {
+    const chunk = (name: string, data: Buffer) => {
+      const named = Buffer.concat([Buffer.from(name, 'latin1'), data]);
+      const [length, sum] = [Buffer.alloc(4), Buffer.alloc(4)];
+      length.writeUInt32BE(data.length);
+      sum.writeUInt32BE(crc32(named));
+      return Buffer.concat([length, named, sum]);
+    };
+    const head = Buffer.from([0, 0, 0xea, 0x60, 0, 0, 0xea, 0x60, 8, 0, 0, 0, 0]);
+    const start = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+    const data = chunk('IDAT', deflateSync(Buffer.alloc(100)));
+    return Buffer.concat([start, chunk('IHDR', head), data, chunk('IEND', Buffer.alloc(0))]);
+  };
+  const page = '<html><script>alert(1)</script></html>';
+
   test.each([
-    ['a drawing', '<svg xmlns="http://www.w3.org/2000/svg"/>'],
-    ['a page', '<html></html>'],
-    ['nothing', ''],
-  ])('%s is no photograph', async (_, body) => {
-    const reply = await raw('/api/photograph?kind=reels&id=low-water-1&name=a.jpg', { method: 'POST', body });
+    ['a drawing', 'a.svg', '<svg xmlns="http://www.w3.org/2000/svg"/>', 'isn’t a JPEG'],
+    ['a page', 'a.jpg', page, 'isn’t a JPEG'],
+    ['nothing', 'a.jpg', '', 'is empty'],
+    [
+      'a page that begins as a JPEG',
+      'a.jpg',
+      Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0]), Buffer.from(page)]),
+      'damaged',
+    ],
+    ['a small file of vast size', 'a.png', vastPicture(), '60000 × 60000 pixels'],
+    ['a phone’s HEIC', 'a.jpg', Buffer.from('\0\0\0\x18ftypheic\0\0\0\0mif1heic', 'latin1'), 'HEIC'],
+  ])('%s is no photograph, and says so', async (_, name, body, says) => {
+    const before = await everything();
+    const reply = await photograph(name, body);
     expect(statusOf(reply)).toBe(415);
+    expect(reply).toContain(says);
+    expect(await everything()).toEqual(before);
+  });
+  test('a file over the limit is refused before it is read', async () => {
+    for (const what of [
+      'photograph?kind=reels&id=low-water-2&name=a.jpg',
+      'log?kind=places&id=spare-room&name=a.csv',
+    ]) {
+      const more = ['X-Desk: 1', `Content-Length: ${300 * 1024 * 1024}`];
+      const reply = await raw(`/api/${what}`, { method: 'POST', more, body: 'x' });
+      expect(statusOf(reply)).toBe(413);
+      expect(reply).toContain('200 MB');
+    }
+  });
+  test('a photograph with a page behind it is served as a photograph and nothing else', async () => {
+    const [path = ''] = await twoPhotographs(desk.folder);
+    const both = Buffer.concat([await readFile(path), Buffer.from(page)]);
+    const { file } = bodyOf(await photograph('evil.html', both));
+    expect(file).toBe('low-water-2/evil.jpg');
+    const reply = await raw(`/api/photograph?kind=reels&id=low-water-2&name=${encodeURIComponent(file)}`);
+    expect(reply).toMatch(/content-type: image\/jpeg/i);
+    expect(reply).toMatch(/x-content-type-options: nosniff/i);
+    expect(await desk.textOf('reels/low-water-2.md')).toContain('side 2');
+  });
+  test.each([
+    ['that leads up', '..', 'photograph.jpg'],
+    ['of a hidden file', '.htaccess', 'photograph-2.jpg'],
+    ['of a device', 'CON.jpg', 'con-file.jpg'],
+    ['with a zero in it', 'a\0.jpg', 'a.jpg'],
+    ['that looks like an option', '-rf.jpg', 'rf.jpg'],
+    ['of 400 letters', `${'b'.repeat(400)}.jpg`, `${'b'.repeat(100)}.jpg`],
+    ['with ways in it', '../c/d\\e.jpg', 'c-d-e.jpg'],
+    ['that is read from the right', '\u202egpj.exe', 'gpj.jpg'],
+  ])('a name %s becomes a plain one in the reel’s own folder', async (_, name, plain) => {
+    const [path = ''] = await twoPhotographs(desk.folder);
+    expect(bodyOf(await photograph(name, await readFile(path))).file).toBe(`low-water-2/${plain}`);
+  });
+  test('a climate log lies beside its place, and what its heading doesn’t say is proposed', async () => {
+    await post('/api/new', { kind: 'places', id: 'spare-room', title: 'Spare room' });
+    const clear = 'time,temperature_C,humidity_percent\n2026-01-01T00:00,18,45\n';
+    expect(bodyOf(await log('Logger 1.CSV', clear))).toMatchObject({ file: 'logger-1.csv' });
+    expect(await desk.textOf('places/spare-room/logger-1.csv')).toBe(clear);
+    const unclear = 'Serial 4471\nstamp_UTC+2;T_air;RH;dew\n2026-01-01 00:00;18,0;45,0;9\n';
+    expect(bodyOf(await log('../../x.csv', unclear))).toEqual({
+      file: 'x.csv',
+      header: ['stamp_UTC+2', 'T_air', 'RH', 'dew'],
+      columns: { time: 'stamp_UTC+2', temperature_C: 'T_air', humidity_percent: 'RH' },
+      zone: '+02:00',
+    });
+  });
+  test.each([
+    ['a page', page],
+    ['a workbook', Buffer.from('PK\x03\x04\0\0,\n,', 'latin1')],
+    ['a photograph', Buffer.from([0xff, 0xd8, 0xff, 0, 44, 10, 44])],
+    ['a line of text', 'only one line, with a comma'],
+    ['nothing', ''],
+  ])('%s is no climate log', async (_, body) => {
+    await post('/api/new', { kind: 'places', id: 'spare-room', title: 'Spare room' });
+    const before = await everything();
+    const reply = await log('log.csv', body);
+    expect(statusOf(reply)).toBe(415);
+    expect(reply).toContain('CSV');
+    expect(await everything()).toEqual(before);
   });
 });
 
