@@ -419,12 +419,18 @@ describe('by a link', () => {
     await other.context().close();
   });
 
-  test('an .age file that the reader chooses opens in the page', async () => {
-    const armoured = join(folder, 'other.age');
-    await writeFile(armoured, payloadOf(fileOf('qr13-friend').text));
+  test.each([
+    ['as text', () => payloadOf(fileOf('qr13-friend').text)],
+    ['in its short form', () => fromText(payloadOf(fileOf('qr13-friend').text))],
+    ['inside another dossier', () => fileOf('qr13-friend').text],
+  ])('an .age file that the reader chooses opens in the page, %s', async (name, content) => {
+    const other = join(folder, `${name.replaceAll(' ', '-')}.age`);
+    await writeFile(other, content());
     const page = await pageOf(pathToFileURL(fileOf('short').file).href);
     await page.click('summary');
-    await page.setInputFiles('#file', armoured);
+    await page.setInputFiles('#file', join(folder, 'collection', 'collection.md'));
+    await stateOf(page, 'not-sealed');
+    await page.setInputFiles('#file', other);
     await type(page, fileOf('qr13-friend').key ?? '');
     await page.waitForSelector('#who');
     expect(await page.textContent('body')).toContain('QR14 reader');

@@ -17,7 +17,8 @@ function say(state: State): void {
   document.body.dataset['now'] = state;
 }
 
-const START = '-----BEGIN AGE ENCRYPTED FILE-----';
+const BINARY = 'age-encryption.org/';
+const END = '-----END AGE ENCRYPTED FILE-----';
 let sealed: Uint8Array | undefined;
 
 async function checked(text: string, sum: string): Promise<Uint8Array> {
@@ -54,17 +55,19 @@ function keyOfLink(): string | undefined {
   return found?.toUpperCase();
 }
 
+/** The sealed text in a file of its own or in a dossier. */
+function textIn(bytes: Uint8Array): string {
+  const text = new TextDecoder('latin1').decode(bytes);
+  const [start, end] = [text.indexOf('-----BEGIN AGE ENCRYPTED FILE-----'), text.indexOf(END)];
+  if (start < 0 || end < start) throw new Damaged('not a sealed file');
+  return text.slice(start, end + END.length);
+}
+
 async function chosen(file: File): Promise<void> {
   try {
     const bytes = new Uint8Array(await file.arrayBuffer());
-    const text = new TextDecoder().decode(bytes.slice(0, START.length));
-    const begins = new TextDecoder().decode(bytes);
-    const inside = begins.includes(START)
-      ? /-----BEGIN AGE ENCRYPTED FILE-----[\s\S]+?-----END AGE ENCRYPTED FILE-----/.exec(begins)?.[0]
-      : undefined;
-    if (inside !== undefined) sealed = fromText(inside);
-    else if (text.startsWith('age-encryption.org/')) sealed = bytes;
-    else throw new Damaged('not a sealed file');
+    const starts = new TextDecoder('latin1').decode(bytes.subarray(0, BINARY.length));
+    sealed = starts === BINARY ? bytes : fromText(textIn(bytes));
     element('chosen').textContent = `${file.name}, ${Math.ceil(file.size / 1000)} kB`;
     say('closed');
   } catch (error) {
