@@ -67,12 +67,13 @@ interface Point {
 }
 
 /** Neighbours are put together until they are few enough: nothing that a stretch reached is lost. */
-function thinned({ series, stretchMs }: ClimateSummary): {
+function thinned({ series, stretchMs, usualStepMs }: ClimateSummary): {
   points: readonly (readonly ClimateStretch[])[];
   widthMs: number;
 } {
   const span = ((series.at(-1)?.fromMs ?? 0) - (series[0]?.fromMs ?? 0)) / stretchMs + 1;
-  const widthMs = Math.max(1, Math.ceil(span / MOST_POINTS)) * stretchMs;
+  // No narrower than the log's own step: between two readings of an hour there is no gap.
+  const widthMs = Math.max(1, Math.ceil(span / MOST_POINTS), Math.ceil(usualStepMs / stretchMs)) * stretchMs;
   const groups = Map.groupBy(series, (stretch) => Math.floor(stretch.fromMs / widthMs));
   return { points: [...groups.values()], widthMs };
 }
@@ -85,14 +86,15 @@ function drawTrace(
 ): Trace {
   const points = groups.flatMap((stretches) => pointOf(stretches, of));
   const ends = [...bounds.lines, ...(bounds.band ?? [])].filter((end) => end !== undefined);
-  const low = Math.floor(Math.min(...ends, ...points.map((point) => point.low)) / 5) * 5;
-  const high = Math.ceil(Math.max(...ends, ...points.map((point) => point.high)) / 5) * 5;
+  const reached = points.length === 0 ? [0] : points.flatMap((point) => [point.low, point.high]);
+  const low = Math.floor(Math.min(...ends, ...reached) / 5) * 5;
+  const high = Math.ceil(Math.max(...ends, ...reached) / 5) * 5;
   const y = (value: number) => Math.round(((high - value) / Math.max(1, high - low)) * HIGH);
   const fromMs = points[0]?.fromMs ?? climate.fromMs;
   const spanMs = Math.max(1, (points.at(-1)?.fromMs ?? fromMs) + widthMs - fromMs);
   const x = (timeMs: number) => Math.round(((timeMs - fromMs) / spanMs) * WIDE);
-  const runs = withoutGaps(points, widthMs);
-  const mean = runs.map((run) => path(run.map((point) => [x(point.fromMs), y(point.mean)])));
+  const runs = withoutGaps(points, Math.max(1.9 * widthMs, STEPS_IN_A_GAP * climate.usualStepMs));
+  const mean = runs.map((run) => path(meanOf(run, widthMs, x, y)));
   const envelope = runs.map((run) => `${path(around(run, x, y))}Z`).join('');
   const band = bounds.band === undefined ? undefined : bandOf(bounds.band, low, y);
   const lines = bounds.lines.map((value) => html`<path class="outer" d="M0 ${y(value)}H${WIDE}"/>`);
@@ -120,16 +122,26 @@ function pointOf(stretches: readonly ClimateStretch[], of: Quantity['of']): read
   ];
 }
 
-/** A line ends where the next stretch is further off than the one after it should be: nobody knows what the air did. */
-function withoutGaps(points: readonly Point[], widthMs: number): readonly (readonly Point[])[] {
+/** A step over this many usual ones is a gap, as in the reading of the log. */
+const STEPS_IN_A_GAP = 3;
+
+/** A line ends where the next stretch is too far off: nobody knows what the air did. */
+function withoutGaps(points: readonly Point[], mostMs: number): readonly (readonly Point[])[] {
   const runs: Point[][] = [];
   for (const point of points) {
     const run = runs.at(-1);
     const before = run?.at(-1);
-    if (run === undefined || before === undefined || point.fromMs - before.fromMs > 1.9 * widthMs) runs.push([point]);
+    if (run === undefined || before === undefined || point.fromMs - before.fromMs > mostMs) runs.push([point]);
     else run.push(point);
   }
   return runs;
+}
+
+/** A stretch that stands alone is as long as itself, or it couldn't be seen. */
+function meanOf(run: readonly Point[], widthMs: number, x: (ms: number) => number, y: (value: number) => number) {
+  const line = run.map((point) => [x(point.fromMs), y(point.mean)] as const);
+  const [only] = run;
+  return only === undefined || run.length > 1 ? line : [...line, [x(only.fromMs + widthMs), y(only.mean)] as const];
 }
 
 const around = (run: readonly Point[], x: (ms: number) => number, y: (value: number) => number) => [
@@ -143,6 +155,7 @@ function bandOf([from, until]: NonNullable<Bounds['band']>, low: number, y: (val
 }
 
 function inWords(title: string, points: readonly Point[], unit: string, { band, lines }: Bounds, runs: number): string {
+  if (points.length === 0) return `${title}: none, the air was wholly dry`;
   const least = Math.min(...points.map((point) => point.low));
   const most = Math.max(...points.map((point) => point.high));
   const gaps = runs > 1 ? `; ${runs - 1} ${runs === 2 ? 'gap' : 'gaps'}` : '';
