@@ -41,10 +41,16 @@ export async function dropUnused(cache: string): Promise<number> {
       await rmdir(dirname(shelf)).catch(() => undefined);
       continue;
     }
-    for (const name of await namesIn(shelf))
-      if (name.endsWith('.tmp') && (await isOlder(join(shelf, name), DAY_MS))) await drop(join(shelf, name));
+    await dropHalfMade(shelf);
   }
+  // Pages are kept beside the pictures, and are put away by whoever keeps them.
+  await dropHalfMade(join(cache, 'pages'));
   return dropped;
+}
+
+async function dropHalfMade(folder: string): Promise<void> {
+  for (const name of await namesIn(folder))
+    if (name.endsWith('.tmp') && (await isOlder(join(folder, name), DAY_MS))) await drop(join(folder, name));
 }
 
 /** It is gone at once under its own name, so that nobody finds half of it. */

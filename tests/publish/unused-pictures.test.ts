@@ -62,8 +62,13 @@ test('what a killed program left half-made goes after a day, and nothing that is
     await mkdir(left);
     await utimes(left, Date.now() / 1000 - days * 86_400, Date.now() / 1000 - days * 86_400);
   }
+  await mkdir(join(cache, 'pages'));
+  const pages = join(cache, 'pages', '.of-a-collection.0123456789ab.tmp');
+  await writeFile(pages, 'half');
+  await utimes(pages, Date.now() / 1000 - 3 * 86_400, Date.now() / 1000 - 3 * 86_400);
   await rm(join(cache, 'photographs', 'gone-through'));
   await dropUnused(cache);
+  expect(await readdir(join(cache, 'pages'))).toEqual([]);
   expect((await readdir(join(cache, 'photographs', shelf))).filter((name) => name.endsWith('.tmp'))).toEqual([
     'crop.0123456789ab.tmp',
   ]);
