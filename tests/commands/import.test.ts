@@ -134,21 +134,6 @@ describe('a sheet of any shape', () => {
     expect(entries.map(({ id }) => id)).toEqual(['low-water', 'overseas', 'marram']);
   });
 
-  test('5,000 rows come in with every cell accounted for, and no id twice', async () => {
-    const rows = Array.from({ length: 5000 }, (_, at) => [
-      `Tape ${at % 1700}`,
-      String((at % 2) + 1),
-      `${at % 60}:${String(at % 60).padStart(2, '0')}`,
-      at % 7 === 0 ? '15' : '30',
-      at % 11 === 0 ? 'odd' : '',
-    ]);
-    const csv = [['Title', 'Side', 'Length', 'Speed', 'Colour'], ...rows].map((row) => row.join('\t')).join('\r\n');
-    const { accounted, entries } = await imported(csv);
-    expect(accounted.cells).toBe(filledCells(rows) + 5);
-    expect(entries).toHaveLength(5000);
-    expect(new Set(entries.map(({ id }) => id)).size).toBe(5000);
-  }, 60_000);
-
   test.each([
     ['Windows-1252', Buffer.from('Title,Side\nCaf\xe9,1\n', 'latin1'), 'Café'],
     ['UTF-16 with its mark', Buffer.from('\ufeffTitle,Side\nCafé,1\n', 'utf16le'), 'Café'],
@@ -204,6 +189,37 @@ describe('writing', () => {
       'index.md',
     ]);
     expect(entries[0]?.text).toContain('photos not found: lost.jpg');
+  });
+});
+
+describe('photographs of one name in several folders', () => {
+  const SHEET = 'id,title,photos\nlow-water,Low Water,"file: front.jpg; shows: box front"\nmarram,Marram,front.jpg\n';
+  const put = async (...paths: string[]) => {
+    for (const path of paths) {
+      await mkdir(join(dir, 'shots', path, '..'), { recursive: true });
+      await writeFile(join(dir, 'shots', path), path);
+    }
+  };
+
+  test('go each with the entry whose folder it is in', async () => {
+    await put('low-water/front.jpg', 'marram/front.jpg');
+    await imported(SHEET, ['--photographs', 'shots', '--write']);
+    expect(await readFile(join(dir, 'c/reels/marram/front.jpg'), 'utf8')).toBe('marram/front.jpg');
+    expect(await readFile(join(dir, 'c/reels/low-water/index.md'), 'utf8')).toContain('shows: box front');
+  });
+
+  test('go where the sheet writes the way to one', async () => {
+    await put('a/front.jpg', 'b/front.jpg');
+    const { entries } = await imported('Title,Photo\nLow Water,B/front.jpg\n', ['--photographs', 'shots', '--write']);
+    expect(entries[0]?.photographs).toEqual(['front.jpg']);
+    expect(await readFile(join(dir, 'c/reels/low-water/front.jpg'), 'utf8')).toBe('b/front.jpg');
+  });
+
+  test('are never guessed at: what the row says of them is kept', async () => {
+    await put('a/front.jpg', 'b/front.jpg');
+    const { entries } = await imported(SHEET, ['--photographs', 'shots']);
+    expect(entries[0]?.photographs).toEqual([]);
+    expect(entries[0]?.text).toContain('photos of which there are several: "front.jpg, shows: box front"');
   });
 });
 

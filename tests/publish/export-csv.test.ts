@@ -14,6 +14,9 @@ import { readCsv } from '#read/spreadsheet.ts';
 import { cellReader } from '#validate/cell-reader.ts';
 import { validateAll } from '#validate/entries.ts';
 import { entryText } from '../../src/commands/import/entry-text.ts';
+import { keysOf } from '../../src/desk/fields/field.ts';
+import { FIELDS } from '../../src/desk/fields/kinds.ts';
+import { anyReel, UNREAD } from '../given/any-reel.ts';
 import { dossierOf } from '../given/share-of.ts';
 import { catalogueOf } from '../given/small-collection.ts';
 import { MAY_BE_TOLD, TOLD_EVERYTHING, wordsToldIn } from '../given/told-everything.ts';
@@ -83,6 +86,31 @@ describe('reels as CSV', () => {
     );
     const { entries } = await catalogueOf(given);
     expect(said(through(exported(await catalogueOf(given))))).toEqual(said(entries.reels));
+  });
+
+  test('any collection comes back the same, with every fact that an entry can have', () => {
+    const seen = new Set<string>();
+    const see = (value: unknown, at: string) => {
+      if (Array.isArray(value)) for (const item of value) see(item, at);
+      else if (typeof value === 'object' && value !== null && 'fields' in value)
+        for (const [key, inner] of Object.entries(value.fields as object)) {
+          seen.add(`${at}${key}`);
+          see(inner, `${at}${key}.`);
+        }
+      else if (typeof value === 'object' && value !== null && 'items' in value) see(value.items, at);
+    };
+    fc.assert(
+      fc.property(fc.array(anyReel(), { minLength: 1, maxLength: 3 }), (texts) => {
+        const files = splitFiles(texts.map((text, at) => ({ path: `reels/r${at}.md`, text })));
+        for (const { entry } of files.entries) see(entry?.root, '');
+        const { entries, problems } = validateAll(files);
+        expect(problems.filter(({ code }) => UNREAD.includes(code))).toEqual([]);
+        const csv = String(csvExport({ reels: entries.reels.map((reel) => ({ reel })) }).files.get(''));
+        expect(said(through(csv))).toEqual(said(entries.reels));
+      }),
+      { numRuns: Math.max(30, fc.readConfigureGlobal()?.numRuns ?? 0) },
+    );
+    expect(keysOf(FIELDS.reels).filter((key) => !seen.has(key))).toEqual([]);
   });
 
   test('a share’s CSV holds what the share allows and nothing else', async () => {

@@ -45,7 +45,7 @@ const plain = (text: string) =>
     .replace(/[^\p{L}\p{N}]/gu, '');
 
 /** An entry with the photographs that are its own: named in its row, or with one of its numbers, or its id, in their name.
- * Names that lead to no file are kept under `also`. */
+ * Names that lead to no file, or to one of several, are kept under `also`. */
 export function withPhotographs(
   entry: ImportedEntry,
   photographs: readonly string[],
@@ -53,6 +53,7 @@ export function withPhotographs(
   const named = namesOf(entry.facts.get('photos'));
   const copies = new Map<string, string>();
   const missing: string[] = [];
+  const unclear: string[] = [];
   const photos: Loose[] = [];
   const add = (from: string, facts: Readonly<Record<string, Loose>> = {}) => {
     if ([...copies.values()].includes(from)) return;
@@ -61,10 +62,10 @@ export function withPhotographs(
     photos.push({ file: name, ...facts });
   };
   for (const { file, ...facts } of named) {
-    const wanted = String(file).split(/[\\/]/u).at(-1)?.toLowerCase() ?? '';
-    const from = photographs.find((path) => basename(path).toLowerCase() === wanted || stem(path) === wanted);
-    if (from === undefined) missing.push(String(file));
-    else add(from, facts);
+    const found = filesNamed(String(file), entry.id, photographs);
+    const [only] = found;
+    if (only !== undefined && found.length === 1) add(only, facts);
+    else (found.length === 0 ? missing : unclear).push(lineOf(String(file), facts));
   }
   for (const path of photographs) if (bearsNumber(path, entry)) add(path);
   const facts = new Map(entry.facts);
@@ -72,8 +73,33 @@ export function withPhotographs(
   else if (entry.facts.get('photos') !== 'none') facts.delete('photos');
   const also = new Map(entry.also);
   if (missing.length > 0) also.set('photos not found', missing.join('; '));
+  if (unclear.length > 0) also.set('photos of which there are several', unclear.join('; '));
   return { entry: { ...entry, facts, also }, copies: [...copies].map(([name, from]) => ({ name, from })) };
 }
+
+/** Files that a name may mean: of several, those to which the way that is written leads, else those in a folder that is
+ * called as the entry is. */
+function filesNamed(written: string, id: string, photographs: readonly string[]): readonly string[] {
+  const way = written.split(/[\\/]/u).map((step) => step.toLowerCase());
+  const name = way.at(-1) ?? '';
+  const called = photographs.filter((path) => basename(path).toLowerCase() === name);
+  const all = called.length > 0 ? called : photographs.filter((path) => stem(path) === name);
+  const folder = way.at(-2);
+  const choices = [
+    all.filter((path) => folder !== undefined && basename(dirname(path)).toLowerCase() === folder),
+    all.filter((path) => basename(dirname(path)) === id),
+  ];
+  return choices.find((some) => some.length > 0) ?? all;
+}
+
+/** What a row says of a photograph that isn't there, so that none of it is lost. */
+const lineOf = (file: string, facts: Readonly<Record<string, Loose>>) =>
+  [
+    file,
+    ...Object.entries(facts).map(
+      ([key, value]) => `${key}: ${typeof value === 'string' ? value : JSON.stringify(value)}`,
+    ),
+  ].join(', ');
 
 function namesOf(photos: Loose | undefined): readonly Readonly<Record<string, Loose>>[] {
   if (!Array.isArray(photos)) return [];

@@ -21,7 +21,7 @@ const two = (figures: string | number) => String(figures).padStart(2, '0');
 /** ISO 8601-2 spellings of a date as a sheet writes it.
  * @param order  of day and month where both are figures; undefined while nobody knows. */
 export function datesMeant(text: string, order: 'day-month' | 'month-day' | undefined): readonly string[] {
-  const circa = /^(?:c\.?|ca\.?|circa|about|approx\.?|around) ?(.+)$/iu.exec(text);
+  const circa = /^(?:circa|ca\.?|c\.?|about|approx\.?|around) ?(.+)$/iu.exec(text);
   const doubt = /^(.+?) ?(?:\(\?\)|\?)$/u.exec(text);
   if (circa !== null) return datesMeant(circa[1] ?? '', order).map((date) => `${date}~`);
   if (doubt !== null && !/^\d{4}\?$/u.test(text))

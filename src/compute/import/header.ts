@@ -7,6 +7,8 @@ export interface TableRow {
 export interface Table {
   /** One a column; a column without a name is called by its letter. */
   readonly headers: readonly string[];
+  /** Where headings stand in two lines, what the lower one alone calls each column; empty where it says nothing. */
+  readonly lower: readonly string[];
   readonly rows: readonly TableRow[];
   /** Rows that hold the sheet's own title or the names of columns. */
   readonly above: readonly TableRow[];
@@ -19,7 +21,7 @@ const LOOKED_AT = 15;
 export function headed(rows: readonly TableRow[]): Table {
   const at = headerAt(rows);
   const upper = rows[at];
-  if (upper === undefined) return { headers: [], rows: [], above: [] };
+  if (upper === undefined) return { headers: [], lower: [], rows: [], above: [] };
   const lower = rows[at + 1];
   const two = lower !== undefined && isSecondLine(upper, lower, rows.slice(at + 2, at + 12));
   const width = Math.max(...rows.map(({ cells }) => cells.length));
@@ -31,7 +33,12 @@ export function headed(rows: readonly TableRow[]): Table {
     );
   });
   const body = at + (two ? 2 : 1);
-  return { headers: apart(names), rows: rows.slice(body), above: rows.slice(0, body) };
+  return {
+    headers: apart(names),
+    lower: two ? lower.cells.map((cell) => cell.trim()) : [],
+    rows: rows.slice(body),
+    above: rows.slice(0, body),
+  };
 }
 
 const filled = (cells: readonly string[]) => cells.filter((cell) => cell.trim() !== '');

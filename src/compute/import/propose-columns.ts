@@ -24,7 +24,7 @@ export function proposeColumns(
   return table.headers.map((header, at) => {
     const cells = table.rows.map(({ cells: row }) => row[at]?.trim() ?? '').filter((cell) => cell !== '');
     const before = said.get(header);
-    const named = keyNamed(header, kind);
+    const named = keyNamed(header, kind) ?? keyNamed(table.lower[at] ?? '', kind);
     const seen = named === undefined ? seenIn(cells, kind) : undefined;
     const [as, by] =
       before?.as !== undefined && before.as !== '?'

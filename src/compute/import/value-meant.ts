@@ -24,5 +24,17 @@ export function valueMeant(
   if (as === 'title' || as === 'body' || as === 'also') return own;
   const others = form === 'text' ? textsMeant(as, cell, plan) : listsMeant(as, cell, plan);
   const inOurForm = own === undefined ? [] : [own];
-  return (ours ? [...inOurForm, ...others] : [...others, ...inOurForm]).find((value) => accepts(as, value));
+  return (ours ? [...inOurForm, ...others] : [...others, ...inOurForm]).find((value) =>
+    accepts(as, as === 'photos' ? namesOnly(value) : value),
+  );
 }
+
+/** A photograph may be named with the way to it, which is followed when it is copied; the entry has the name alone. */
+const namesOnly = (photos: Loose): Loose =>
+  typeof photos === 'string' || !Array.isArray(photos)
+    ? photos
+    : photos.map((photo: Loose) =>
+        typeof photo === 'object' && 'file' in photo && typeof photo.file === 'string'
+          ? { ...photo, file: photo.file.split(/[\\/]/u).at(-1) ?? '' }
+          : photo,
+      );

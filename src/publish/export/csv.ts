@@ -1,13 +1,13 @@
 import { cellOf } from '#compute/interchange/cell-text.ts';
 import { reelAsWritten } from '#compute/interchange/reel-as-written.ts';
 import { csvText } from '#compute/interchange/spreadsheet-text.ts';
-import type { Catalogue } from '#model/catalogue.ts';
+import type { Reel } from '#model/reel.ts';
 import { REEL_COLUMNS } from '#model/reel-column.ts';
 import type { Exported } from './export-file.ts';
 
 /** All reels, one a row, one column a fact; what `import` reads back to the same facts. */
-export function csvExport(catalogue: Catalogue): Exported {
-  const rows = catalogue.reels.map(({ reel }) => {
+export function csvExport({ reels }: { readonly reels: readonly { readonly reel: Reel }[] }): Exported {
+  const rows = reels.map(({ reel }) => {
     const facts = reelAsWritten(reel);
     return REEL_COLUMNS.map(({ key, form }) => {
       const value = facts.get(key);

@@ -10,6 +10,8 @@ describe('a date in a sheet', () => {
     ['4/25/74', undefined, '1974-04-25'],
     ['5/5/74', undefined, '1974-05-05'],
     ['c. 1974', undefined, '1974~'],
+    ['ca. 1974', undefined, '1974~'],
+    ['circa 1974', undefined, '1974~'],
     ['1974 (?)', undefined, '1974?'],
     ['1970s', undefined, '197X'],
     ['1974-1976', undefined, '1974/1976'],
