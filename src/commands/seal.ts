@@ -13,7 +13,7 @@ import { type Loaded, loadCatalogue } from './load.ts';
 import { wordsToOpen, wordsToSeal } from './passphrase.ts';
 import { sealSite } from './seal-site.ts';
 import { planText } from './seal-text.ts';
-import { fingerprintOf, shareDossier } from './share-dossier.ts';
+import { fingerprintOf, shareDossier, whyUncertain } from './share-dossier.ts';
 
 const OPTIONS = {
   out: { type: 'string' },
@@ -47,7 +47,8 @@ export async function seal(args: readonly string[], io: Io): Promise<number> {
     io.out(shared.json ? `${JSON.stringify(own.plan, null, 2)}\n` : planText(own.plan));
     return DONE;
   }
-  const refusal = whyNot(own);
+  const share = loaded.catalogue.entries.shares.find((one) => one.id === id);
+  const refusal = whyNot(own) ?? (share && whyUncertain(loaded.catalogue, share));
   if (refusal !== undefined) {
     io.err(`${refusal}\n`);
     return PROBLEMS;

@@ -47,6 +47,19 @@ export function shareDossier(whole: Catalogue, share: Share, fingerprint: string
   };
 }
 
+/** Why nothing is to be shown by a share yet: an error in the share itself, in collection.md, or in what any entry calls
+ * private, since what was meant to stay out might go along. */
+export function whyUncertain({ problems }: Catalogue, share: Share): string | undefined {
+  const problem = problems.find(
+    ({ severity, place }) =>
+      severity === 'error' &&
+      (place.file === share.file || place.file === 'collection.md' || /^private\b/.test(place.field)),
+  );
+  if (problem === undefined) return undefined;
+  const { place, message } = problem;
+  return `${place.file}:${place.line}: ${message} Mend that first: while it stands, what was meant to stay out might go along.`;
+}
+
 /** The state of a catalogue in twelve figures: the same entries on the same day give the same. */
 export const fingerprintOf = (catalogue: Catalogue): string =>
   createHash('sha256').update(catalogueJson(catalogue)).digest('hex').slice(0, 12);

@@ -15,7 +15,8 @@ beforeAll(async () => {
     join(folder, 'collection'),
     {
       'reels/low-water': 'title: Low Water\nplace: { shelf: C2 }',
-      'shares/good': 'title: Good\nfor: friend\nreels: [low-water]',
+      collection: 'title: Mine\nprivate: [client]',
+      'shares/good': 'title: Good\nfor: friend\nreels: [low-water]\nuntil: "2026-12"',
       'shares/ended': 'title: Ended\nfor: friend\nreels: [low-water]\nuntil: "2026-03"',
       'shares/private': 'title: Private\nfor: friend\nreels: [low-water]\nshows: [place]',
       'shares/unknown': 'title: Unknown\nfor: friend\nreels: [low-water]\nshows: [shelff]',
@@ -65,6 +66,21 @@ describe('seal', () => {
     const { exit, err } = await run([id, '--out', 'x.html'], { SEAL_PASSPHRASE: 'tavok limen rudas pobet' });
     expect(exit).toBe(1);
     expect(err).toContain(reason);
+    await expect(readFile(join(folder, 'x.html'))).rejects.toThrow('ENOENT');
+  });
+
+  test.each([
+    ['of the share itself can’t be read', 'shares/good.md', 'until: "2026-12"', 'until: 31/12/26', 'shares/good.md'],
+    ['calls private what is no fact', 'reels/low-water.md', 'place: {', 'private: [custdy]\nplace: {', 'custody'],
+    ['of the collection can’t be read', 'collection.md', 'private: [client]', 'private: [client', 'collection.md'],
+  ])('refuses to seal while a line %s', async (_, file, as, broken, says) => {
+    const path = join(folder, 'collection', file);
+    const whole = await readFile(path, 'utf8');
+    expect(whole).toContain(as);
+    await writeFile(path, whole.replace(as, broken));
+    const { exit, err } = await run(['good', '--out', 'x.html'], { SEAL_PASSPHRASE: 'tavok limen rudas pobet' });
+    await writeFile(path, whole);
+    expect([exit, err]).toEqual([1, expect.stringContaining(says)]);
     await expect(readFile(join(folder, 'x.html'))).rejects.toThrow('ENOENT');
   });
 

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Catalogue } from '#model/catalogue.ts';
 import { UsageError } from '../io.ts';
-import { shareDossier } from '../share-dossier.ts';
+import { shareDossier, whyUncertain } from '../share-dossier.ts';
 
 /** What an export is made from: the owner's catalogue, or what a share allows of it. */
 export interface ForWhom {
@@ -11,7 +11,8 @@ export interface ForWhom {
 }
 
 /** The owner's catalogue, or with a share's id the part of it that the share shows: reels that are only mentioned in a
- * lineage are no reels of the export. A share past its time gives a sentence instead.
+ * lineage are no reels of the export. A share past its time, or one of which it isn't certain what it
+ * shows, gives a sentence instead.
  * Throws UsageError when there is no such share. */
 export function forWhom(
   whole: Catalogue,
@@ -26,6 +27,8 @@ export function forWhom(
       `There is no share "${id}". There ${ids.length === 1 ? 'is' : 'are'}: ${ids.join(', ') || 'none'}.`,
     );
   }
+  const uncertain = whyUncertain(whole, share);
+  if (uncertain !== undefined) return { ended: uncertain };
   const { dossier, plan, originals } = shareDossier(whole, share, '');
   if (plan.ended)
     return { ended: `The share ${id} ended: ${plan.until}. Give it a later until:, or make another share.` };
