@@ -1,5 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
+import { constants, setPriority } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import type { Catalogue } from '#model/catalogue.ts';
 import type { ServedSite } from '#publish/served-site.ts';
 import type { BuildOptions } from './build-site.ts';
@@ -8,8 +10,10 @@ import { loadCatalogue } from './load.ts';
 import { countsOf, countsText, problemText } from './problem-list.ts';
 import { ownShares } from './share-dossier.ts';
 
-/** Editors write a file in several steps: it is read when they are done. */
-const QUIET_MS = 60;
+/** Editors write a file in several steps: it is read when they are done. One that was caught half-way is read again. */
+const QUIET_MS = 25;
+/** The text index waits until the pages that are open have been read anew. */
+const PAGES_MS = 400;
 /** The finished site is written when nobody has changed anything for so long. */
 const REST_MS = 3000;
 
@@ -21,8 +25,9 @@ export class KeepCurrent {
   readonly #served: ServedSite;
   readonly #changed: () => void;
   #timer: NodeJS.Timeout | undefined;
-  #building: ChildProcess | undefined;
   #running: Promise<void> | undefined;
+  #afterwards: Promise<void> = Promise.resolve();
+  #later = new AbortController();
   #edits = 0;
 
   constructor(options: BuildOptions, io: Io, served: ServedSite, changed: () => void) {
@@ -35,6 +40,7 @@ export class KeepCurrent {
   /** Something in the collection changed. */
   edited(): void {
     this.#edits += 1;
+    this.#later.abort();
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => {
       this.#running ??= this.#follow().finally(() => {
@@ -45,21 +51,35 @@ export class KeepCurrent {
 
   async close(): Promise<void> {
     clearTimeout(this.#timer);
-    this.#building?.kill();
+    this.#later.abort();
     await this.#running;
+    await this.#afterwards;
   }
 
   async #follow(): Promise<void> {
     for (let seen = -1; seen !== this.#edits; ) {
       seen = this.#edits;
-      this.#building?.kill();
       try {
         const catalogue = await this.#show();
-        if (seen === this.#edits) await this.#served.index(catalogue);
-        if (seen === this.#edits) this.#timer = setTimeout(() => this.#build(), REST_MS);
+        // An edit that comes later ends it: it never has to wait for an index, nor for a build.
+        this.#later = new AbortController();
+        const { signal } = this.#later;
+        if (seen === this.#edits) this.#afterwards = this.#afterwards.then(() => this.#settle(catalogue, signal));
       } catch (error) {
         this.#io.err(`${error instanceof Error ? error.message : String(error)}\nWhat was shown before stays.\n`);
       }
+    }
+  }
+
+  /** What follows an edit when no other comes. */
+  async #settle(catalogue: Catalogue, signal: AbortSignal): Promise<void> {
+    try {
+      await pause(PAGES_MS, undefined, { signal });
+      await this.#served.index(catalogue, signal);
+      await pause(REST_MS, undefined, { signal });
+      await this.#build(signal);
+    } catch (error) {
+      if (!signal.aborted) this.#io.err(`${error instanceof Error ? error.message : String(error)}\n`);
     }
   }
 
@@ -80,23 +100,39 @@ export class KeepCurrent {
     return catalogue;
   }
 
-  #build(): void {
+  /** Done when the building program has ended, or was told to. */
+  async #build(signal: AbortSignal): Promise<void> {
     const { collection, out, base, today, cache } = this.#options;
     const args = ['build', '--collection', collection, '--out', out, '--base', base, '--today', today];
     const door = join(import.meta.dirname, '..', 'start.mjs');
     const child = spawn(process.execPath, [door, ...args, ...(cache === undefined ? [] : ['--cache', cache])], {
       stdio: ['ignore', 'ignore', 'pipe'],
     });
-    this.#building = child;
+    inTheBackground(child);
+    const stop = () => void child.kill();
+    signal.addEventListener('abort', stop);
     let said = '';
     child.stderr.on('data', (chunk: Buffer) => {
       said += chunk.toString();
     });
-    child.on('close', (code) => {
-      if (this.#building === child) this.#building = undefined;
-      // 1: it is written, and an entry has an error, which was told above. null: an edit came, or the end.
-      if (code === 0 || code === 1) this.#io.err(`The site in ${out} is up to date.\n`);
-      else if (code !== null) this.#io.err(`${said}The last good site stays in ${out}.\n`);
+    const code = await new Promise((resolve) => {
+      child.on('close', resolve);
+      child.on('error', (error) => {
+        said += error.message;
+      });
     });
+    signal.removeEventListener('abort', stop);
+    // 1: it is written, and an entry has an error, which was told above. null: an edit came, or the end.
+    if (code === 0 || code === 1) this.#io.err(`The site in ${out} is up to date.\n`);
+    else if (code !== null) this.#io.err(`${said}The last good site stays in ${out}.\n`);
+  }
+}
+
+/** Pages that are asked for meanwhile come first. A system that doesn't allow it builds as it would. */
+function inTheBackground({ pid }: ChildProcess): void {
+  try {
+    if (pid !== undefined) setPriority(pid, constants.priority.PRIORITY_BELOW_NORMAL);
+  } catch {
+    // It builds all the same.
   }
 }

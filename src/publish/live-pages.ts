@@ -2,9 +2,12 @@ import type { AstroIntegration, AstroPrerenderer, RouteData } from 'astro';
 import { handOver, type Site } from '#render/site.ts';
 
 /** What the builder's own prerenderer has beside what is documented (Astro 7.3.5, core/build/default-prerenderer.js):
- * the lists of pages, which it keeps and which go stale when the site changes. */
+ * the lists of pages, which it keeps and which go stale when the site changes, and where it tells of faults. */
 interface Prerenderer extends AstroPrerenderer {
-  readonly app?: { readonly routeCache?: { clearAll(): void } };
+  readonly app?: {
+    readonly routeCache?: { clearAll(): void };
+    readonly logger?: { setDestination(to: { write(): void }): void };
+  };
 }
 
 /** Where the builder says that it is. No page shows it. */
@@ -47,6 +50,8 @@ export class LivePages {
   /** From now on pages are made from this. */
   show(site: Site): void {
     this.#prerenderer?.app?.routeCache?.clearAll();
+    // It prints a stack for every page that isn't there, and throws what it prints.
+    this.#prerenderer?.app?.logger?.setDestination({ write: () => undefined });
     this.#made = new Map();
     this.#site = site;
     handOver(site);

@@ -21,13 +21,11 @@ const WHAT: Record<Exclude<EntryKind, 'shares'>, string> = {
   notes: 'Note',
 };
 
-/** Every page of an entry as the text index holds it, with the filters that sort a shelf of tapes. */
-export function searchRecords(entries: Entries): readonly SearchRecord[] {
+/** Every page of an entry as the text index holds it, with the filters that sort a shelf of tapes.
+ * @param all  the numbers of these entries, where they are at hand already. */
+export function searchRecords(entries: Entries, all = gatherNumbers(entries)): readonly SearchRecord[] {
   const titles = titlesOf(entries);
-  const numbers = Map.groupBy(
-    gatherNumbers(entries),
-    ({ thing }) => `${thing.of === 'edition' ? 'editions' : 'reels'}/${thing.id}`,
-  );
+  const numbers = Map.groupBy(all, ({ thing }) => `${thing.of === 'edition' ? 'editions' : 'reels'}/${thing.id}`);
   const numbersOf = (entry: EntryBase) => (numbers.get(`${entry.folder}/${entry.id}`) ?? []).map((one) => one.number);
   const personName = (ref: PersonRef | undefined) => personText(ref, titles);
 

@@ -21,23 +21,39 @@ const FOLDER = 'pagefind';
 /** Ready-made parts for sites without pages of their own; ours has its own. */
 const NOT_NEEDED = /^pagefind-(?:ui|modular-ui|component-ui|highlight)\b/;
 
+/** Records on their way to the index's maker, which takes them one by one and in order. */
+const AT_ONCE = 64;
+
 /** Writes the text index of the site.
  *
  * @param language  of the words, as in `lang`.
+ * @param signal  ends it early, which throws its reason.
  * @throws {Error} with all that the index's maker said was wrong; it doesn't throw by itself. */
-export async function writeSearch(records: readonly SearchRecord[], language: string, into: string): Promise<void> {
+export async function writeSearch(
+  records: readonly SearchRecord[],
+  language: string,
+  into: string,
+  signal?: AbortSignal,
+): Promise<void> {
   const maker = startMaker();
   const said = async <T extends Reply>(reply: Promise<T>) => sound(await Promise.race([reply, maker.ended]));
   try {
     const { index } = await said(maker.index);
     if (index === undefined) throw new Error('fault: no text index was made');
     // In one order, so that the same pages give the same files.
-    for (const record of records.toSorted((a, b) => byText(a.url, b.url))) {
-      const { url, content, meta, filters } = JSON.parse(withoutTurns(JSON.stringify(record))) as Writable;
-      await said(index.addCustomRecord({ url, content, language, meta, filters }));
+    const inOrder = records.toSorted((a, b) => byText(a.url, b.url));
+    for (let start = 0; start < inOrder.length; start += AT_ONCE) {
+      signal?.throwIfAborted();
+      const some = inOrder.slice(start, start + AT_ONCE).map(async (record) => {
+        const { url, content, meta, filters } = JSON.parse(withoutTurns(JSON.stringify(record))) as Writable;
+        await said(index.addCustomRecord({ url, content, language, meta, filters }));
+      });
+      await Promise.all(some);
     }
+    signal?.throwIfAborted();
     await said(index.writeFiles({ outputPath: join(into, FOLDER) }));
   } catch (error) {
+    signal?.throwIfAborted();
     throw (await isFull(into)) ? Object.assign(new Error(String(error)), { code: 'ENOSPC', path: into }) : error;
   } finally {
     await close();
@@ -82,6 +98,6 @@ function startMaker() {
 const FULL_BYTES = 1_000_000;
 
 async function isFull(folder: string): Promise<boolean> {
-  const { bavail, bsize } = await statfs(folder);
-  return bavail * bsize < FULL_BYTES;
+  const room = await statfs(folder).catch(() => undefined);
+  return room !== undefined && room.bavail * room.bsize < FULL_BYTES;
 }

@@ -5,7 +5,7 @@ import type { PublishedPhotograph } from '#model/published-photograph.ts';
 import { LivePages } from './live-pages.ts';
 import { publishPhotographs } from './photographs.ts';
 import type { Fresh } from './serve.ts';
-import { type SiteOptions, siteOf, wantedPhotographs, writeIndexes } from './site.ts';
+import { indexTexts, type SiteOptions, siteOf, wantedPhotographs, writeTextIndex } from './site.ts';
 import { openWorkroom } from './workroom.ts';
 
 /** A site that is being served while its collection changes: pages are made anew as they are asked for, photographs and
@@ -18,8 +18,14 @@ export class ServedSite implements Fresh {
   #pictures: string | undefined;
   #count = 0;
 
-  isPage = (address: string) => this.pages.isPage(address);
-  page = (address: string) => this.pages.page(address);
+  /** Texts beside the pages, by address: made when they are asked for, as they are large. */
+  #texts = new Map<string, () => string>();
+
+  isPage = (address: string) => this.#texts.has(address) || this.pages.isPage(address);
+  page = async (address: string) => {
+    const text = this.#texts.get(address);
+    return text === undefined ? await this.pages.page(address) : text();
+  };
   folders = () => [this.#indexes, this.#pictures].filter((folder) => folder !== undefined);
 
   /** From now on pages are made from this catalogue. */
@@ -42,12 +48,19 @@ export class ServedSite implements Fresh {
       this.#pictures = into;
     }
     this.pages.show(await siteOf(catalogue, this.#photographs.published, options));
+    this.#texts = new Map([...indexTexts(catalogue)].map(([name, make]) => [`/${name}`, onceMade(make)]));
   }
 
-  /** Text and number search know of this catalogue when it is done. */
-  async index(catalogue: Catalogue): Promise<void> {
+  /** Text search knows of this catalogue when it is done; number search does from when it is shown.
+   * @param signal  ends it early, which throws its reason. */
+  async index(catalogue: Catalogue, signal?: AbortSignal): Promise<void> {
     const into = await this.#newFolder('indexes');
-    await writeIndexes(catalogue, into);
+    try {
+      await writeTextIndex(catalogue, into, signal);
+    } catch (error) {
+      await rm(into, { recursive: true, force: true });
+      throw error;
+    }
     const before = this.#indexes;
     this.#indexes = into;
     if (before !== undefined) await rm(before, { recursive: true, force: true });
@@ -64,4 +77,12 @@ export class ServedSite implements Fresh {
     await mkdir(folder);
     return folder;
   }
+}
+
+function onceMade(make: () => string): () => string {
+  let text: string | undefined;
+  return () => {
+    text ??= make();
+    return text;
+  };
 }

@@ -48,8 +48,16 @@ const SHOWN: readonly {
 ];
 
 /** Every calculation as a form with an example that is worked out already, so that the page reads without a script.
+ * On one day it is the same each time, and worked out once: a site that is being served asks after each edit.
  * @param today  stands for the clock, so that the same catalogue gives the same page. */
-export async function calculationForms(today: Day): Promise<readonly CalculationForm[]> {
+export function calculationForms(today: Day): Promise<readonly CalculationForm[]> {
+  if (last?.today !== today) last = { today, forms: makeForms(today) };
+  return last.forms;
+}
+
+let last: { readonly today: Day; readonly forms: Promise<readonly CalculationForm[]> } | undefined;
+
+async function makeForms(today: Day): Promise<readonly CalculationForm[]> {
   const around = { cwd: '', now: new Date(`${today}T06:00:00`) };
   const byName = new Map(CALCULATIONS_OF_VALUES.map((calculation) => [calculation.name, calculation]));
   return await Promise.all(

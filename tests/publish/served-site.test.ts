@@ -2,7 +2,7 @@ import { globSync } from 'node:fs';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { ServedSite } from '#publish/served-site.ts';
 import { publishSite } from '#publish/site.ts';
 import { EntryMemory } from '#read/entry-memory.ts';
@@ -46,7 +46,7 @@ async function build(out: string, memory?: EntryMemory, live?: ServedSite['pages
 }
 
 const pagesOf = (out: string) =>
-  globSync(['**/index.html', '*.ics', 'plan.json'], { cwd: out }).map((path) => `/${path.replace(/index\.html$/, '')}`);
+  globSync(['**/index.html', '*.ics', '*.json'], { cwd: out }).map((path) => `/${path.replace(/index\.html$/, '')}`);
 
 test('after any edits every page that is served is the page of a build from nothing, byte for byte', async () => {
   const memory = new EntryMemory();
@@ -77,6 +77,29 @@ test('after any edits every page that is served is the page of a build from noth
   }
   expect(await served.page('/reels/nothing-of-the-kind/')).toBeUndefined();
 }, 300_000);
+
+test('a page that nobody has is a quiet nothing: not a word of it on the terminal', async () => {
+  const said: unknown[] = [];
+  const taps = [process.stderr, process.stdout].map((stream) =>
+    vi.spyOn(stream, 'write').mockImplementation((text) => said.push(text) > 0),
+  );
+  const consoles = (['log', 'info', 'warn', 'error'] as const).map((name) =>
+    vi.spyOn(console, name).mockImplementation((...texts) => void said.push(texts)),
+  );
+  const gone = ['/reels/not-here/', '/editions/not-here/', '/notes/not-here/', '/lineage/not-here/', '/shelf/99/'];
+  const answers = await Promise.all(gone.map((address) => served.page(address)));
+  for (const tap of [...taps, ...consoles]) tap.mockRestore();
+  expect(answers).toEqual(gone.map(() => undefined));
+  expect(said).toEqual([]);
+});
+
+test('a text index that is ended early leaves the one before, and says why', async () => {
+  const { catalogue } = await whole();
+  await served.index(catalogue);
+  const before = served.folders();
+  await expect(served.index(catalogue, AbortSignal.abort(new Error('an edit came')))).rejects.toThrow('an edit came');
+  expect(served.folders()).toEqual(before);
+});
 
 /** As owners edit: a title, a number, a date, a measure, the notes, an entry taken out, one copied, a broken line. */
 async function editOne(next: () => number): Promise<void> {
