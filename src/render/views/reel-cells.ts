@@ -38,7 +38,7 @@ export function reelCells({ reel, lineage }: ReelSheet, lookup: Lookup, units: U
       caption: 'Side',
       value: factWords(reel.sides, (sides) => sides.map((side) => side.value).join(' and ')),
       width: 'c2 n2',
-      big: true,
+      big: reel.sides?.is === 'known',
       key: 'side',
     },
     {

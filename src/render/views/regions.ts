@@ -3,6 +3,7 @@ import { itemsOf } from '#model/fact.ts';
 import { photographPath } from '#model/photograph-path.ts';
 import { type PublishedPhotograph, type PublishedPicture, regionKey } from '#model/published-photograph.ts';
 import type { Reading, Reel } from '#model/reel.ts';
+import type { Sureness } from '#model/words.ts';
 import type { Site } from '../site.ts';
 
 /** A reading with its number on the sheet, the photograph's own, and the crop that shows it. */
@@ -39,6 +40,17 @@ export function platesOf(
     readings: numbered.filter((one) => one.reading.photo?.value === photo.file.value),
   }));
   return { plates, loose: numbered.filter((one) => !files.has(one.reading.photo?.value ?? '')) };
+}
+
+const WEAKEST_FIRST: readonly Sureness[] = ['guess', 'likely', 'certain'];
+
+/** How sure a fact is: as its weakest reading; undefined where none says. */
+export function surenessOf(readings: readonly Reading[]): (key: string) => Sureness | undefined {
+  const said = Map.groupBy(readings, (reading) => reading.of.value.replace(/\[\d+\]$/, ''));
+  return (key) => {
+    const words = (said.get(key) ?? []).flatMap((reading) => reading.sure?.value ?? []);
+    return WEAKEST_FIRST.find((one) => words.includes(one));
+  };
 }
 
 /** The number of the reading that speaks for a key of the entry, if there is one. */
