@@ -1,5 +1,6 @@
 import { HeldElsewhere } from '#publish/build-lock.ts';
 import { NotOurs } from '#publish/finished-folder.ts';
+import { baseAddress } from '#publish/iiif.ts';
 import type { LivePages } from '#publish/live-pages.ts';
 import { publishSite } from '#publish/site.ts';
 import { dropUnused } from '#publish/unused-pictures.ts';
@@ -16,6 +17,8 @@ export interface BuildOptions extends Pick<SharedOptions, 'collection' | 'today'
   readonly out: string;
   /** `/` or `/sub/`. */
   readonly base: string;
+  /** `https://…/sub/`, where it is known. */
+  readonly address?: string | undefined;
   readonly cache?: string | undefined;
   /** Of a program that stays: what it read, and the pages that it can make one by one. */
   readonly memory?: EntryMemory;
@@ -50,6 +53,12 @@ export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> 
   const clear = io.terminal ? '\r\u001b[K' : '';
   io.err(`${clear}${many(catalogue.reels.length, 'reel')}, built in ${seconds.toFixed(1)} s.\n`);
   return loaded;
+}
+
+/** Where the site is to stand: the part of its address, and the whole one where that is given. */
+export function standingAt(given: string | undefined): Pick<BuildOptions, 'base' | 'address'> {
+  const address = given === undefined ? undefined : baseAddress(given);
+  return address === undefined ? { base: baseOf(given) } : { base: baseOf(new URL(address).pathname), address };
 }
 
 /** The part of an address under which the site stands, with both slashes. Throws UsageError for anything else. */

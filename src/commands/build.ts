@@ -1,6 +1,6 @@
 import { relative, resolve } from 'node:path';
 import { commandLine } from './arguments.ts';
-import { baseOf, buildSite } from './build-site.ts';
+import { buildSite, standingAt } from './build-site.ts';
 import { DONE, type Io, PROBLEMS } from './io.ts';
 import { countsOf, countsText } from './problem-list.ts';
 
@@ -13,7 +13,7 @@ export async function build(args: readonly string[], io: Io): Promise<number> {
   });
   const out = resolve(io.cwd, values.out ?? 'dist');
   const cache = values.cache === undefined ? undefined : resolve(io.cwd, values.cache);
-  const { catalogue } = await buildSite({ ...shared, out, base: baseOf(values.base), cache }, io);
+  const { catalogue } = await buildSite({ ...shared, out, ...standingAt(values.base), cache }, io);
   const counts = countsOf(catalogue.problems);
   io.err(`The site is in ${relative(io.cwd, out) || '.'}. ${countsText(counts, catalogue.accepted)}`);
   if (counts.error > 0) io.err('The entries with errors are listed on the page "To mend", and by "npm run check".\n');

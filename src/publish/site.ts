@@ -18,6 +18,7 @@ import { type PhotographWanted, type PublishedPhotographs, publishPhotographs } 
 import { problemLines } from './problem-lines.ts';
 import { writeSearch } from './search.ts';
 import { searchRecords } from './search-records.ts';
+import { writeManifests } from './site-iiif.ts';
 
 export interface SiteOptions extends ReplaceOptions {
   /** The folder, or rather the link to it, that the site is to stand at; absolute. */
@@ -32,6 +33,8 @@ export interface SiteOptions extends ReplaceOptions {
   readonly live?: LivePages;
   /** What each share would show, by its id; without it the site has no pages of shares. */
   readonly shares?: ReadonlyMap<string, OwnShare>;
+  /** `https://…/` of its first page, where that is known: then it has what viewers elsewhere need. */
+  readonly address?: string | undefined;
   /** Called as long work goes on, with what is being done: `photographs 3 of 90`. */
   readonly progress?: (doing: string) => void;
 }
@@ -52,6 +55,8 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
       await buildPages(await siteOf(catalogue, published.photographs, options), into, 'site', options.live);
       progress('text index');
       await writeIndexes(catalogue, into);
+      if (options.address !== undefined)
+        await writeManifests(catalogue, published.photographs, into, options.address);
       return published;
     },
     options,
@@ -84,22 +89,9 @@ export async function siteOf(
 
 /** What is looked up in a site beside its pages: text index, `catalogue.json` and number index. */
 export async function writeIndexes(catalogue: Catalogue, into: string): Promise<void> {
-  for (const [name, text] of indexTexts(catalogue)) await writeFile(join(into, name), text());
-  await writeTextIndex(catalogue, into);
-}
-
-/** `catalogue.json` and the number index, each made when it is asked for; by name. */
-export const indexTexts = (catalogue: Catalogue): ReadonlyMap<string, () => string> =>
-  new Map([
-    ['catalogue.json', () => catalogueJson(catalogue)],
-    ['numbers.json', () => withoutTurns(JSON.stringify(makeNumberIndex(catalogue.numbers())))],
-  ]);
-
-/** @param signal  ends it early, which throws its reason. */
-export async function writeTextIndex(catalogue: Catalogue, into: string, signal?: AbortSignal): Promise<void> {
-  const { entries } = catalogue;
-  const language = valueOf(entries.collection.language) ?? 'en';
-  await writeSearch(searchRecords(entries, catalogue.numbers()), language, into, signal);
+  await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
+  await writeFile(join(into, 'numbers.json'), withoutTurns(JSON.stringify(makeNumberIndex(catalogue.numbers()))));
+  await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
 }
 
 /** Every photograph that an entry names and that opens, with the regions that readings mark on it; by path. */
