@@ -89,9 +89,22 @@ export async function siteOf(
 
 /** What is looked up in a site beside its pages: text index, `catalogue.json` and number index. */
 export async function writeIndexes(catalogue: Catalogue, into: string): Promise<void> {
-  await writeFile(join(into, 'catalogue.json'), catalogueJson(catalogue));
-  await writeFile(join(into, 'numbers.json'), withoutTurns(JSON.stringify(makeNumberIndex(catalogue.numbers()))));
-  await writeSearch(searchRecords(catalogue.entries), valueOf(catalogue.entries.collection.language) ?? 'en', into);
+  for (const [name, text] of indexTexts(catalogue)) await writeFile(join(into, name), text());
+  await writeTextIndex(catalogue, into);
+}
+
+/** `catalogue.json` and the number index, each made when it is asked for; by name. */
+export const indexTexts = (catalogue: Catalogue): ReadonlyMap<string, () => string> =>
+  new Map([
+    ['catalogue.json', () => catalogueJson(catalogue)],
+    ['numbers.json', () => withoutTurns(JSON.stringify(makeNumberIndex(catalogue.numbers())))],
+  ]);
+
+/** @param signal  ends it early, which throws its reason. */
+export async function writeTextIndex(catalogue: Catalogue, into: string, signal?: AbortSignal): Promise<void> {
+  const { entries } = catalogue;
+  const language = valueOf(entries.collection.language) ?? 'en';
+  await writeSearch(searchRecords(entries, catalogue.numbers()), language, into, signal);
 }
 
 /** Every photograph that an entry names and that opens, with the regions that readings mark on it; by path. */
