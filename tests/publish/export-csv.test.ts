@@ -17,6 +17,7 @@ import { entryText } from '../../src/commands/import/entry-text.ts';
 import { keysOf } from '../../src/desk/fields/field.ts';
 import { FIELDS } from '../../src/desk/fields/kinds.ts';
 import { anyReel, UNREAD } from '../given/any-reel.ts';
+import { saidOf } from '../given/said-of.ts';
 import { dossierOf } from '../given/share-of.ts';
 import { catalogueOf } from '../given/small-collection.ts';
 import { MAY_BE_TOLD, TOLD_EVERYTHING, wordsToldIn } from '../given/told-everything.ts';
@@ -31,21 +32,10 @@ function through(csv: string) {
   return validateAll(splitFiles(files)).entries.reels;
 }
 
-/** What an entry says, without where it says it; its free text without blank lines round it. */
-const said = (value: unknown): unknown =>
-  JSON.parse(
-    JSON.stringify(value, (key, inner) => {
-      if (['place', 'keys', 'file', 'bodyLine'].includes(key) && typeof inner === 'object') return undefined;
-      if (key === 'file' && typeof inner === 'string') return undefined;
-      if (key === 'bodyLine') return undefined;
-      return key === 'body' ? String(inner).trim() : inner;
-    }),
-  );
-
 describe('reels as CSV', () => {
   test('a collection that uses every key comes back the same', async () => {
     const { entries } = await catalogueOf(TOLD_EVERYTHING);
-    expect(said(through(exported(await catalogueOf(TOLD_EVERYTHING))))).toEqual(said(entries.reels));
+    expect(saidOf(through(exported(await catalogueOf(TOLD_EVERYTHING))))).toEqual(saidOf(entries.reels));
   });
 
   test('known to be none stays apart from not recorded, in every kind of fact', async () => {
@@ -55,7 +45,7 @@ describe('reels as CSV', () => {
       'reels/b': 'title: none of these',
     };
     const { entries } = await catalogueOf(given);
-    expect(said(through(exported(await catalogueOf(given))))).toEqual(said(entries.reels));
+    expect(saidOf(through(exported(await catalogueOf(given))))).toEqual(saidOf(entries.reels));
   });
 
   test('texts that would break a cell come back as they were', async () => {
@@ -85,7 +75,7 @@ describe('reels as CSV', () => {
       ]),
     );
     const { entries } = await catalogueOf(given);
-    expect(said(through(exported(await catalogueOf(given))))).toEqual(said(entries.reels));
+    expect(saidOf(through(exported(await catalogueOf(given))))).toEqual(saidOf(entries.reels));
   });
 
   test('any collection comes back the same, with every fact that an entry can have', () => {
@@ -106,7 +96,7 @@ describe('reels as CSV', () => {
         const { entries, problems } = validateAll(files);
         expect(problems.filter(({ code }) => UNREAD.includes(code))).toEqual([]);
         const csv = String(csvExport({ reels: entries.reels.map((reel) => ({ reel })) }).files.get(''));
-        expect(said(through(csv))).toEqual(said(entries.reels));
+        expect(saidOf(through(csv))).toEqual(saidOf(entries.reels));
       }),
       { numRuns: Math.max(30, fc.readConfigureGlobal()?.numRuns ?? 0) },
     );
