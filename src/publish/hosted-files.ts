@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { isCode, writeWhole } from './atomic.ts';
 
 /** A sealed file that was written to be fetched from a host, as a collection remembers it. */
-export interface HostedFile {
+interface HostedFile {
   readonly share: string;
   /** Absolute. */
   readonly file: string;
