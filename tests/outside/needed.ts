@@ -5,6 +5,7 @@ const NEEDED = [
   { program: 'age', asks: ['--version'], debian: 'age' },
   { program: 'script', asks: ['--version'], debian: 'bsdutils' },
   { program: 'exiftool', asks: ['-ver'], debian: 'libimage-exiftool-perl' },
+  { program: 'ssconvert', asks: ['--version'], debian: 'gnumeric' },
 ] as const;
 
 /** Throws, naming what to install, when a program isn't there: without it nothing here is shown to hold. */
