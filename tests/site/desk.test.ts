@@ -1,66 +1,15 @@
-import { readFile, rm, writeFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { type GivenDesk, givenDesk, keptTexts, SIDE_1, twoPhotographs } from '../desk/given-desk.ts';
-import { openBrowser } from './browser.ts';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { type GivenDesk, keptTexts, SIDE_1, twoPhotographs } from '../desk/given-desk.ts';
+import { atTheDesk, changedLines, field, SOON, said, visit } from './at-the-desk.ts';
 import { axeFindings } from './harness.ts';
 
-/** A photograph may take its time where other tests run beside. */
-const SOON = { timeout: 20_000 };
-
-let browser: Browser;
+const { desk: deskNow, sit, troubles } = atTheDesk();
 let desk: GivenDesk;
-let troubles: string[];
-
-beforeAll(async () => {
-  browser = await openBrowser();
+beforeEach(() => {
+  desk = deskNow();
 });
-afterAll(() => browser.close());
-beforeEach(async () => {
-  desk = await givenDesk();
-  troubles = [];
-});
-afterEach(async () => {
-  await Promise.all(browser.contexts().map((context) => context.close()));
-  await desk.serving.close();
-  await rm(desk.folder, { recursive: true });
-  expect(troubles, 'what went wrong in the page').toEqual([]);
-});
-
-async function sit(at = '', options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
-  const page = await context.newPage();
-  const own = new URL('/', desk.serving.address).href;
-  page.on('pageerror', (error) => troubles.push(String(error)));
-  page.on('console', (message) => {
-    // A browser reports a 409 itself; the page tells it in its own words.
-    if (message.type() === 'error' && !/409/.test(message.text())) troubles.push(message.text());
-  });
-  page.on('request', (request) => {
-    if (!request.url().startsWith(own)) troubles.push(`asks for ${request.url()}`);
-  });
-  await page.goto(desk.serving.address);
-  await page.waitForSelector('h1');
-  if (at !== '') await visit(page, at);
-  return page;
-}
-
-async function visit(page: Page, at: string): Promise<void> {
-  await page.goto(new URL(`/#/${at}`, desk.serving.address).href);
-  await page.waitForSelector('.bar-desk');
-}
-
-const said = (page: Page, text: string | RegExp) =>
-  page.locator('.bar-desk [role=status]').filter({ hasText: text }).waitFor();
-const field = (page: Page, path: string) => page.locator(`[data-path="${path}"]`);
-
-/** The lines of the new text that the old one doesn't have, and the other way round. */
-function changedLines(before: string, after: string) {
-  const old = before.split('\n');
-  const now = after.split('\n');
-  return { gone: old.filter((line) => !now.includes(line)), come: now.filter((line) => !old.includes(line)) };
-}
 
 test('the secret leaves the address bar', async () => {
   const page = await sit();
@@ -182,7 +131,7 @@ test('photographs are dropped, and one that is none is told without losing the o
   await page.getByRole('button', { name: 'Make the reel with 2 photographs' }).click();
   await page.getByText('The reel marram-tape is made, without: notes.jpg').waitFor();
   expect(await desk.textOf('reels/marram-tape/index.md')).toContain('- { file: marram-tape.jpg }');
-  troubles = troubles.filter((trouble) => !/415/.test(trouble));
+  troubles.allow(/415/);
 });
 
 test('a reference to an entry that isn’t there can be begun on the spot', async () => {
@@ -253,7 +202,7 @@ describe('on a phone, 360 px wide', () => {
     const page = await sit('', phone);
     const wide = () => page.evaluate('document.documentElement.scrollWidth');
     expect(await wide()).toBe(360);
-    await visit(page, 'reels/low-water-1');
+    await visit(page, desk, 'reels/low-water-1');
     expect(await wide()).toBe(360);
   });
   test('a region is drawn with a finger once drawing is on', async () => {

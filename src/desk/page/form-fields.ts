@@ -60,7 +60,7 @@ function manyCell(state: SheetState, field: ManyField, path: WrittenPath, redraw
     state.put(path, [...items, '']);
     redraw('.row:last-of-type .entry');
   });
-  add.setAttribute('aria-label', `Add: ${field.label}`);
+  add.setAttribute('aria-label', `${items.length === 0 ? 'Add' : 'Add another'}: ${field.label}`);
   add.dataset['add'] = path.join('.');
   const none = items.length === 0 ? noneButton(state, field, path, redraw) : undefined;
   return el(
@@ -152,7 +152,7 @@ function listGroup(state: SheetState, field: GroupField, path: WrittenPath, redr
     );
   });
   const add = button('Add a line', () => {
-    state.put(path, [...items, {}]);
+    state.put(path, [...state.linesAt(path), {}]);
     redraw('fieldset fieldset:last-of-type .entry');
   });
   add.setAttribute('aria-label', `Add a line: ${field.label}`);

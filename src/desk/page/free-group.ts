@@ -70,8 +70,9 @@ function part(state: SheetState, label: string, value: Written, path: WrittenPat
     );
   if (isListWritten(value)) {
     const add = button('Add another', () => {
-      state.put(path, [...value, '']);
-      redraw(`[data-path="${CSS.escape([...path, value.length].join('.'))}"]`);
+      const now = state.linesAt(path);
+      state.put(path, [...now, '']);
+      redraw(`[data-path="${CSS.escape([...path, now.length].join('.'))}"]`);
     });
     add.setAttribute('aria-label', `Add another: ${label}`);
     return el(

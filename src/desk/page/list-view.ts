@@ -73,7 +73,7 @@ function deleted(away: readonly AwayShown[], again: () => void): HTMLElement {
         said.textContent = error instanceof Error ? error.message : String(error);
       }
     });
-    back.setAttribute('aria-label', `Bring back ${kind}/${id}`);
+    back.setAttribute('aria-label', `Bring it back: ${kind}/${id}`);
     return el(
       'li',
       {},

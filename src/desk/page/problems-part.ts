@@ -88,7 +88,7 @@ function accepting({ code, severity, message }: Diagnostic, state: SheetState, r
     button('Accept it', accept),
   );
   const begin = button(
-    'Accept …',
+    'Accept, with a reason',
     () => {
       begin.hidden = true;
       fields.hidden = false;
