@@ -71,7 +71,7 @@ const isCare = (finding: Finding) =>
 /** A window that is open is no reason to play a tape again of which there is a copy. */
 function copied(bakes: readonly EarlierBake[]): readonly string[] {
   const on = bakes.at(-1)?.transferredOn;
-  return on === undefined ? [] : [`It was transferred on ${on}: the files are the copy, and it needs no other play.`];
+  return on === undefined ? [] : [`Transferred on ${on}: the files are the copy.`];
 }
 
 /** What was transferred needs no other play. */
@@ -104,7 +104,7 @@ function windowAfter(bakes: readonly EarlierBake[], today: Day): { open: boolean
   const told = windows
     .map(({ practice, closesEarliest, closesLatest, state }) => {
       const name = practice === 'published' ? 'a published practice' : 'common practice';
-      return `by ${name} it ${state === 'closed' ? 'closed' : 'closes'} ${inWords(closesEarliest)} to ${inWords(closesLatest)}`;
+      return `by ${name} it ${state === 'closed' ? 'closed' : 'closes'} ${between(closesEarliest, closesLatest)}`;
     })
     .join('; ');
   return {
@@ -114,3 +114,7 @@ function windowAfter(bakes: readonly EarlierBake[], today: Day): { open: boolean
 }
 
 const inWords = (time: LocalTime) => time.replace('T', ' ');
+
+/** The day once, where both are on it. */
+const between = (from: LocalTime, until: LocalTime) =>
+  `${inWords(from)} to ${from.slice(0, 10) === until.slice(0, 10) ? until.slice(11) : inWords(until)}`;

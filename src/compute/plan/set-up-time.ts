@@ -12,4 +12,4 @@ export const SET_UP_SOURCE =
   '30 min for each new setting, 15 min for each run, 10 min for a slow wind: common practice, no source';
 
 /** Of one pass after a bake: the machine is lined up while the tape cools. */
-export const PASS_SOURCE = 'with 15 min for each run and 10 min for a slow wind: common practice, no source';
+export const PASS_SOURCE = '15 min for each run, 10 min for a slow wind: common practice, no source';

@@ -27,12 +27,12 @@ export function drawBakeTimes(rows: readonly BakeRow[], startsAt: LocalTime): Ma
   const bars = rows.map((row) => spansOf(row, startsAt));
   const scale = scaleOf(bars.flat());
   const height = rows.length * ROW + FOOT;
-  return html`<svg class="bakes" width="100%" height="${height}" role="img" aria-labelledby="bakes-title bakes-says"><title id="bakes-title">The practices in time, from ${timeWords(startsAt)}</title><desc id="bakes-says">${rows.map((row, index) => inWords(row, index + 1)).join(' ')}</desc><defs>${pattern('bakes-later', 45)}${pattern('bakes-closing', -45)}</defs>${rows.map(
-    (row, index) =>
-      html`<text class="no" x="0" y="${index * ROW + 12}">${index + 1}</text><text class="nm" x="20" y="${index * ROW + 12}">${nameOf(row)}</text>`,
-  )}<svg class="pl" x="40%" width="60%" height="${height}">${axis(scale, rows.length * ROW)}${bars.map((spans, index) =>
-    spans.map((span) => drawSpan(span, scale, index * ROW + 3)),
-  )}</svg></svg>`;
+  const names = rows.map((row, index) => {
+    const y = index * ROW + 12;
+    return html`<text class="no" x="0" y="${y}">${index + 1}</text><text class="nm" x="20" y="${y}">${nameOf(row)}</text>`;
+  });
+  const drawn = bars.map((spans, index) => spans.map((span) => drawSpan(span, scale, index * ROW + 3)));
+  return html`<div class="bakesw"><svg class="bakes names" width="100%" height="${height}" aria-hidden="true">${names}</svg><svg class="bakes" width="100%" height="${height}" role="img" aria-labelledby="bakes-title bakes-says"><title id="bakes-title">The practices in time, from ${timeWords(startsAt)}</title><desc id="bakes-says">${rows.map((row, index) => inWords(row, index + 1)).join(' ')}</desc><defs>${pattern('bakes-later', 45)}${pattern('bakes-closing', -45)}</defs>${axis(scale, rows.length * ROW)}${drawn}</svg></div>`;
 }
 
 /** What the shapes mean, each beside a piece of itself. */
@@ -105,8 +105,12 @@ function axis({ nearHours, farHours, x }: Scale, foot: number): Markup {
   const ends = farHours === undefined ? 100 : NEAR_ENDS;
   return html`<line class="ax" x1="0" x2="${ends}%" y1="${foot}" y2="${foot}"/>${
     farHours !== undefined && html`<line class="ax" x1="${FAR_BEGINS}%" x2="100%" y1="${foot}" y2="${foot}"/>`
-  }${near.map((hours, index) => line(hours, `${hours} h`, index === 0 ? 'first' : index === near.length - 1 ? 'end' : ''))}${far.map((hours) => line(hours, `${hours / 24} d`, ''))}`;
+  }${near.map((hours, index) => line(hours, `${hours} h`, placeOf(index, near.length)))}${far.map((hours, index) => line(hours, `${hours / 24} d`, index % 2 === 0 ? 'less' : ''))}`;
 }
+
+/** The first and the last stay inside the drawing; on a phone every second one steps back. */
+const placeOf = (index: number, count: number) =>
+  index === 0 ? 'first' : index === count - 1 ? 'end' : (count - 1 - index) % 2 === 1 ? 'less' : '';
 
 const pattern = (id: string, turned: number) =>
   html`<pattern id="${id}" class="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(${turned})"><path d="M1 0V5"/></pattern>`;

@@ -181,7 +181,8 @@ function monthsOf(fromMs: number, spanMs: number): Trace['months'] {
   const all: { words: string; percent: number }[] = [];
   for (let month = 1; month < 1200; month += 1) {
     const start = Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + month, 1);
-    if (start >= fromMs + spanMs) break;
+    // One at the very end would stand beside the drawing.
+    if (start >= fromMs + 0.97 * spanMs) break;
     const at = new Date(start);
     all.push({
       words: `${MONTHS[at.getUTCMonth()]} ’${String(at.getUTCFullYear()).slice(2)}`,

@@ -57,7 +57,7 @@ function total({ programmeS, withSetUpS, play, timesSource }: PlayingPlan): Mark
   if (programmeS === undefined || withSetUpS === undefined) {
     return html`<p class="small">${told({ says: 'No total', known: false })}: a length isn’t recorded. Allow ${timesSource}.</p>`;
   }
-  return html`<p class="small">${clock(programmeS)} of tape on ${count(play.length, 'reel')}; about ${spoken(Math.round(withSetUpS / 300) * 300)} with set-up (${timesSource}), and time to stop.</p>`;
+  return html`<p class="small">${clock(programmeS)} of tape on ${count(play.length, 'reel')}; about ${spoken(Math.round(withSetUpS / 300) * 300)} with set-up (${timesSource}).</p>`;
 }
 
 /** Each step once, with the numbers of the reels that it goes for, in the order of the bench. */

@@ -119,7 +119,7 @@ handling: [{ what: bake, on: "2026-03-31", temperature: 50 °C, duration: 10 h, 
     const { reel: played } = only(planPlaying(await planned({ 'reels/a': BAKED }, '2026-04-01')).play);
     expect(played.may).toBe('with care');
     // By hand: 06:00 and 7 to 10 h; 06:00 on the first and 7 to 14 days.
-    expect(played.because.join(' ')).toContain('by common practice it closes 2026-04-01 13:00 to 2026-04-01 16:00');
+    expect(played.because.join(' ')).toContain('by common practice it closes 2026-04-01 13:00 to 16:00');
     expect(played.because.join(' ')).toContain(
       'by a published practice it closes 2026-04-08 06:00 to 2026-04-15 06:00',
     );
