@@ -9,7 +9,7 @@ import type { SharedOptions } from './arguments.ts';
 import { takeAwayEnded } from './hosted.ts';
 import { type Io, UsageError } from './io.ts';
 import { type Loaded, loadCatalogue } from './load.ts';
-import { many } from './problem-list.ts';
+import { many, plain } from './problem-list.ts';
 import { ownShares } from './share-dossier.ts';
 
 export interface BuildOptions extends Pick<SharedOptions, 'collection' | 'today'> {
@@ -41,7 +41,7 @@ export async function buildSite(options: BuildOptions, io: Io): Promise<Loaded> 
     });
     // These opened when the build began.
     for (const [path, { problem }] of faults)
-      io.err(`${path} isn’t on the pages: it changed while the site was built. ${problem} Build again.\n`);
+      io.err(`${plain(`${path} isn’t on the pages: it changed while the site was built. ${problem}`)} Build again.\n`);
     // A cache that can't be tidied is still of use.
     await dropUnused(cache).catch(() => 0);
   } catch (error) {

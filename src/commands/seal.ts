@@ -11,6 +11,7 @@ import { refuseInsideSite, rememberAsHosted } from './hosted.ts';
 import { DONE, type Io, PROBLEMS, UsageError } from './io.ts';
 import { type Loaded, loadCatalogue } from './load.ts';
 import { wordsToOpen, wordsToSeal } from './passphrase.ts';
+import { plain } from './problem-list.ts';
 import { sealSite } from './seal-site.ts';
 import { planText } from './seal-text.ts';
 import { fingerprintOf, shareDossier, whyUncertain } from './share-dossier.ts';
@@ -50,7 +51,7 @@ export async function seal(args: readonly string[], io: Io): Promise<number> {
   const share = loaded.catalogue.entries.shares.find((one) => one.id === id);
   const refusal = whyNot(own) ?? (share && whyUncertain(loaded.catalogue, share));
   if (refusal !== undefined) {
-    io.err(`${refusal}\n`);
+    io.err(`${plain(refusal)}\n`);
     return PROBLEMS;
   }
   if (values.out === undefined) throw new UsageError('Say where the file is to go: --out dossier.html.');

@@ -1,9 +1,9 @@
 import type { MiddlewareHandler } from 'astro';
-import { withoutTurns } from '#model/turned-text.ts';
+import { holdsTurns, withoutTurns } from '#model/turned-text.ts';
 
 /** Every page, and every other text that is made with the pages, as it leaves the builder. */
 export const onRequest: MiddlewareHandler = async (_context, next) => {
   const response = await next();
-  const text = await response.text();
-  return new Response(withoutTurns(text), response);
+  const bytes = Buffer.from(await response.arrayBuffer());
+  return new Response(holdsTurns(bytes) ? withoutTurns(bytes.toString('utf8')) : bytes, response);
 };

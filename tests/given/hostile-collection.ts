@@ -62,7 +62,8 @@ export function hostileCollection(): HostileCollection {
     const body = BODY.replaceAll('MARK', textOf(`${kind}.body`));
     if (kind === 'shares') {
       for (const audience of AUDIENCES) {
-        const own = { ...values, for: audience, shows: [...NAMEABLE], 'shows-private': [...NAMEABLE], until: '2027' };
+        const { shows: _, ...rest } = values;
+        const own = { ...rest, for: audience, 'shows-private': [...NAMEABLE], until: '2027' };
         texts.set(`shares/to-${audience}.md`, entry({ ...own, reels: ['hostile'], 'opened-by': 'link' }, body));
       }
       texts.set('shares/strange.md', entry(values));

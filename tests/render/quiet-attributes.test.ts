@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withoutTurns } from '#model/turned-text.ts';
+import { holdsTurns, withoutTurns } from '#model/turned-text.ts';
 import { quietAttributes } from '#render/quiet-attributes.ts';
 
 test('angles within attributes are written as entities; tags and texts stay', () => {
@@ -14,4 +14,11 @@ test('a sign that turns the text after it round is replaced by one that can be s
   const all = [0x202a, 0x202b, 0x202d, 0x202e, 0x202c, 0x2066, 0x2067, 0x2068, 0x2069];
   expect(withoutTurns(`a${String.fromCodePoint(...all)}b`)).toBe(`a${'\ufffd'.repeat(9)}b`);
   expect(withoutTurns('שלום low water')).toBe('שלום low water');
+});
+
+test('whether there is one is known from the bytes, for every character', () => {
+  for (let code = 0x80; code < 0x3000; code += 1) {
+    const text = `—${String.fromCodePoint(code)}…`;
+    expect(holdsTurns(new TextEncoder().encode(text)), code.toString(16)).toBe(withoutTurns(text) !== text);
+  }
 });

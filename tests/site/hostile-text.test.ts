@@ -6,7 +6,7 @@ import ical from 'ical.js';
 import papaparse from 'papaparse';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { AUDIENCES } from '#model/words.ts';
+import { AUDIENCES, ENTRY_KINDS } from '#model/words.ts';
 import { type Serving, serve } from '#publish/serve.ts';
 import { build } from '../../src/commands/build.ts';
 import { exportAs } from '../../src/commands/export.ts';
@@ -49,6 +49,8 @@ async function done(command: typeof build, ...args: string[]): Promise<string> {
   );
   if (exit > 1) throw new Error(err);
   expect(err, 'what a terminal is told turns nothing round').not.toMatch(TURNS);
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: it is what is looked for
+  expect(err, 'nor moves its cursor').not.toMatch(/[\x00-\x08\x0b-\x1f\x7f]/);
   return out;
 }
 
@@ -150,7 +152,7 @@ describe('text that would be more than text', () => {
     expect(hidden.filter((fact) => !NOT_ON_PAGES.test(fact))).toEqual([]);
   });
 
-  test('is shown as text in what is searched for', async () => {
+  test('is shown as text in what is searched for', { timeout: 300_000 }, async () => {
     const page = await context.newPage();
     for (const asked of ['Q004', 'constructor', SHOWN_AFTER_MARK, 'Plain reels']) {
       await page.goto(`${serving.address}look-up/?n=${encodeURIComponent(asked)}`);
@@ -170,9 +172,18 @@ describe('text that would be more than text', () => {
     expect(troubles).toEqual([]);
   });
 
-  test.each(AUDIENCES)('is shown as text in the dossier for the %s', { timeout: 120_000 }, async (audience) => {
+  test('is shown as text where a share is refused for it, and not sealed', { timeout: 120_000 }, async () => {
+    const refused = done(seal, 'to-valuer', '--out', at('refused.html'));
+    await expect(refused).resolves.toBe('');
+    expect(await readdir(folder)).not.toContain('refused.html');
+    // Their private facts can't be known: nothing can be sealed while they stand.
+    for (const kind of ENTRY_KINDS) await rm(at('tapes', kind, 'refused.md'));
+  });
+
+  test.each(AUDIENCES)('is shown as text in the dossier for the %s', { timeout: 300_000 }, async (audience) => {
     const file = at(`to-${audience}.html`);
     const link = await done(seal, `to-${audience}`, '--out', file);
+    expect(link).not.toBe('');
     const page = await context.newPage();
     await page.goto(`${pathToFileURL(file).href}#${link.trim().split('#')[1]}`);
     await page.waitForSelector('#who');
