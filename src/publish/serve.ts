@@ -108,16 +108,18 @@ async function answer(request: IncomingMessage, response: ServerResponse, option
     response.end(LIVE_SCRIPT_TEXT);
     return;
   }
+  // Of before the page is made: a change meanwhile makes the browser ask once more, and never keeps it from asking.
+  const live = options.live === true ? pages.state : undefined;
   const base = options.base ?? '/';
   if (`${address}/` === base) return move(response, base);
   const inside = address.startsWith(base) ? `/${address.slice(base.length)}` : undefined;
   const fresh = inside === undefined ? undefined : await freshPage(inside, options);
-  if (fresh?.html !== undefined) return sendPage(request, response, fresh);
+  if (fresh?.html !== undefined) return sendPage(request, response, fresh, live);
   const asked = inside === undefined || fresh !== undefined ? NOTHING : await newestFile(inside, options);
-  if (asked.is === 'file') return await send(request, response, asked, 200, options.live === true);
+  if (asked.is === 'file') return await send(request, response, asked, 200, live);
   if (asked.is === 'moved') return move(response, base.slice(0, -1) + asked.to);
   const page = await siteFile(options.root, '/404.html');
-  if (page.is === 'file') return await send(request, response, page, 404, options.live === true);
+  if (page.is === 'file') return await send(request, response, page, 404, live);
   say(response, 404, 'There is no such page here.');
 }
 
@@ -147,9 +149,14 @@ async function newestFile(inside: string, { root, fresh }: ServeOptions): Promis
   return await siteFile(root, inside);
 }
 
-function sendPage(request: IncomingMessage, response: ServerResponse, { address, html = '' }: FreshPage): void {
+function sendPage(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { address, html = '' }: FreshPage,
+  live: string | undefined,
+): void {
   const isPage = address.endsWith('/');
-  const body = Buffer.from(isPage ? withLiveScript(html) : html);
+  const body = Buffer.from(isPage && live !== undefined ? withLiveScript(html, live) : html);
   const own = {
     ...headers(isPage ? 'text/html; charset=utf-8' : contentType(address)),
     'Cache-Control': 'no-store',
@@ -175,19 +182,21 @@ async function send(
   response: ServerResponse,
   asked: Extract<Asked, { is: 'file' }>,
   status: number,
-  live: boolean,
+  live: string | undefined,
 ): Promise<void> {
   try {
-    const tag = `"${asked.size.toString(36)}-${Math.round(asked.changed).toString(36)}"`;
+    const page = live !== undefined && asked.path.endsWith('.html');
+    // A page holds the state in which it was sent, and one of another state isn't the same.
+    const state = page ? `-${live}` : '';
+    const tag = `"${asked.size.toString(36)}-${Math.round(asked.changed).toString(36)}${state}"`;
     const own = { ...headers(contentType(asked.path)), ETag: tag, 'Cache-Control': caching(asked.path) };
     if (status === 200 && request.headers['if-none-match'] === tag) {
       response.writeHead(304, own);
       response.end();
       return;
     }
-    const page = live && asked.path.endsWith('.html');
     const bytes = await asked.file.readFile();
-    const body = page ? Buffer.from(withLiveScript(bytes.toString('utf8'))) : bytes;
+    const body = page ? Buffer.from(withLiveScript(bytes.toString('utf8'), live)) : bytes;
     response.writeHead(status, { ...own, 'Content-Length': body.length });
     response.end(request.method === 'HEAD' ? undefined : body);
   } finally {

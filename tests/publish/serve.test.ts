@@ -161,6 +161,25 @@ describe('open pages read themselves anew', () => {
     expect((await reader?.read())?.value).toContain('event: changed');
     await reader?.cancel();
   });
+  test('a page that was sent before a change is told so on connecting, and one that was sent after it is not', async () => {
+    const ownState = (page: string) => /reload\.js\?site=([^"]+)"/.exec(page)?.[1];
+    const stateNow = async () => {
+      const events = await fetch(`${serving.address}.live/events`);
+      const reader = events.body?.pipeThrough(new TextDecoderStream()).getReader();
+      const said = (await reader?.read())?.value ?? '';
+      await reader?.cancel();
+      return /event: ready\ndata: (.*)/.exec(said)?.[1];
+    };
+    const before = await fetch(serving.address);
+    const sent = ownState(await before.text());
+    expect(sent).toBe(await stateNow());
+    serving.changed();
+    expect(await stateNow()).not.toBe(sent);
+    // A browser that kept the page mustn't be told that it is the same: it would read it anew for ever.
+    const again = await fetch(serving.address, { headers: { 'if-none-match': before.headers.get('etag') ?? '' } });
+    expect(again.status).toBe(200);
+    expect(ownState(await again.text())).toBe(await stateNow());
+  });
   test('without it a page is sent as it is on disk', async () => {
     const still = await serve({ root: join(folder, 'site'), port: 0 });
     expect(await (await fetch(still.address)).text()).toBe('<html><body><p>Home</p></body></html>');
