@@ -58,7 +58,7 @@ const FORMS: Readonly<Record<string, ReadonlyMap<string, CellForm>>> = Object.fr
 export const formOf = (kind: SheetKind, key: string): CellForm | undefined => FORMS[kind]?.get(key);
 
 /** What a row of a reel may tell of the record that came of it: `edition.artist` is the artist of the reel's edition. */
-export const OF_THE_EDITION = ['title', 'artist', 'label', 'catalogue', 'territory', 'issued'] as const;
+const OF_THE_EDITION = ['title', 'artist', 'label', 'catalogue', 'territory', 'issued'] as const;
 
 /** What a column of a sheet can be taken for, beside `also` and `?`. */
 export const keysOfSheet = (kind: SheetKind): readonly string[] => [

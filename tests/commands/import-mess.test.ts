@@ -6,56 +6,11 @@ import writeXlsx from 'write-excel-file/node';
 import { csvOf, importedIn } from '../given/imported-sheet.ts';
 
 /** The sheet's columns, by what stands in its two lines of headings. */
-const UPPER = [
-  '  TITLE ',
-  'Side',
-  'Numbers',
-  '',
-  '',
-  'Duration',
-  'Speed',
-  'Recorded',
-  '',
-  'Reel size',
-  'Hub (mm)',
-  'Wind',
-  'Tracks',
-  'EQ',
-  'Value',
-  'Shelf',
-  'Photo',
-  'Condition',
-  'Notes',
-  'Notes',
-  'Blob',
-  '',
-  'Set',
-];
-const LOWER = [
-  '',
-  '',
-  'Matrix',
-  'Job',
-  'Box no',
-  '',
-  '',
-  'Date',
-  'Engineer',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-  '',
-];
+const UPPER =
+  '  TITLE |Side|Numbers|||Duration|Speed|Recorded||Reel size|Hub (mm)|Wind|Tracks|EQ|Value|Shelf|Photo|Condition|Notes|Notes|Blob||Set'.split(
+    '|',
+  );
+const LOWER = '||Matrix|Job|Box no|||Date|Engineer||||||||||||||'.split('|');
 const COLUMN = {
   title: 0,
   side: 1,
@@ -134,12 +89,13 @@ const CELLS: readonly (readonly [mess: string, column: keyof typeof COLUMN, writ
 ];
 
 const ROWS = 5000;
-const PLAIN = ['0:00', '15 in/s'];
 const row = (cells: Partial<Record<keyof typeof COLUMN, string>>) =>
   Object.keys(COLUMN).map((column) => cells[column as keyof typeof COLUMN] ?? '');
 
 /** Rows of the body: each kind of mess in a row of its own, and plain rows up to 5,000. */
-const MESSY = CELLS.map(([, column, written], at) => row({ title: `Messy ${at}`, speed: PLAIN[1], [column]: written }));
+const MESSY = CELLS.map(([, column, written], at) =>
+  row({ title: `Messy ${at}`, speed: '15 in/s', [column]: written }),
+);
 const FILLER = Array.from({ length: ROWS - CELLS.length }, (_, at) =>
   row({
     title: `Plain ${at % 1500}`,

@@ -8,7 +8,7 @@ import type { ColumnPlan } from './propose-columns.ts';
 import { type Accepts, valueMeant } from './value-meant.ts';
 
 /** What a cell says of another entry, by a name that isn't its id. */
-export interface NamedThere {
+interface NamedThere {
   /** The dotted key that its column is taken for: `edition`, `edition.artist`, `stock`. */
   readonly key: string;
   readonly text: string;
