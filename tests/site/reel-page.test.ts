@@ -74,6 +74,32 @@ describe('the sheet of a reel', () => {
     expect(await opener.evaluate((link) => link === document.activeElement)).toBe(true);
   });
 
+  test('leads by the Tab key alone through every photograph, its regions and the way to see it large', async ({
+    open,
+  }) => {
+    const page = await open(REEL);
+    const large = await page.locator('a.larger').count();
+    expect(large).toBeGreaterThan(4);
+    const first = page.locator('a.rg').first();
+    await first.focus();
+    const reached = new Set([await first.getAttribute('id')]);
+    let opened = 0;
+    for (let presses = 0; presses < 150 && opened < large; presses += 1) {
+      await page.keyboard.press('Tab');
+      const [id = '', isLarge] = await page.evaluate(() => {
+        const focused = document.activeElement;
+        return [focused?.id, focused?.classList.contains('larger')] as const;
+      });
+      if (/^r\d+$/.test(id)) reached.add(id);
+      if (isLarge === true) opened += 1;
+    }
+    expect(opened).toBe(large);
+    expect(reached.size).toBe(await page.locator('a.rg').count());
+    await page.locator('#r4').focus();
+    await page.keyboard.press('Enter');
+    expect(await page.locator('.ev > li:target').getAttribute('id')).toBe('e4');
+  });
+
   test('leads to the large picture where scripts are off', async ({ open, demo }) => {
     const page = await open(REEL, { javaScriptEnabled: false });
     const to = await page.locator('a.larger').first().getAttribute('href');
