@@ -47,7 +47,8 @@ export interface WrongCurves {
   readonly speed: MillimetresPerSecond;
   /** The tape's curve as its entry has it. */
   readonly written: string;
-  readonly place: Place;
+  /** Missing in a dossier, which names no file. */
+  readonly place?: Place | undefined;
   /** True when the name has several meanings and nobody recorded which: each is held against the others. */
   readonly isOpen: boolean;
   readonly differences: readonly CurveDifference[];

@@ -35,6 +35,9 @@ export function keepWhatHolds(whole: Catalogue, again: Catalogue, open: Catalogu
           ? sheet.worked.filter((one) => own.worked.some((other) => sameFigure(one, other))).map(placeless)
           : [],
         findings: allows('findings') ? findingsThatHold(own, sheet, wide) : [],
+        // What a machine needs is told to those who will play it, and so is what another curve would do.
+        wrongCurves:
+          allows('playing') && sheet.wrongCurves !== undefined ? { ...sheet.wrongCurves, place: undefined } : undefined,
         playing: allows('playing') ? playingTold(sheet, reduced.players) : { verdicts: [], needs: [] },
         lineage: kin,
         missing: allows('missing') ? own.missing.filter((key) => allows(key)) : [],
