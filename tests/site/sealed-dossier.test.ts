@@ -251,7 +251,8 @@ describe('in a browser, from file: and without a network', () => {
   );
 
   test('prints on A4: its plan and each reel on sheets of their own, under a head that names both', async () => {
-    const page = await openedPage('qr13-engineer');
+    // What lies between the margins of A4, 184 mm.
+    const page = await openedPage('qr13-engineer', { viewport: { width: 695, height: 1010 } });
     await page.emulateMedia({ media: 'print' });
     const sheets = await page.$$eval('.reelsheet', (found) =>
       found.map((one) => [one.id, getComputedStyle(one).breakBefore, one.querySelector('.paper-head')?.textContent]),
