@@ -54,6 +54,12 @@ export const NAMED_SOURCES: readonly NamedSource[] = [
     seen: 'confirmed; the two give different limits, and both are shown',
   },
   {
+    slug: 'aes49',
+    title: 'AES49-2005, section 4.5.5',
+    gives: 'that a bare hub leaves the edges of its pack unheld',
+    seen: 'from memory',
+  },
+  {
     slug: 'arsc-list',
     title: 'ARSC list (Association for Recorded Sound Collections), 2004 to 2016',
     gives:
@@ -88,7 +94,7 @@ export const NAMED_SOURCES: readonly NamedSource[] = [
     slug: 'iasa-tc-03',
     title: 'IASA-TC 03, section 10',
     gives: 'the form that a transfer is captured in',
-    seen: 'confirmed',
+    seen: 'not noted',
   },
   {
     slug: 'iasa-tc-04',
@@ -107,6 +113,12 @@ export const NAMED_SOURCES: readonly NamedSource[] = [
     title: 'iCalendar, RFC 5545',
     gives: 'the calendar of what falls due',
     seen: 'confirmed',
+  },
+  {
+    slug: 'iec-60094',
+    title: 'IEC 60094-1, and the NAB standard of 1965',
+    gives: 'the flux on a tape as two time constants, nominal speeds',
+    seen: 'as IASA-TC 04 gives them',
   },
   {
     slug: 'iec-60098',
@@ -149,5 +161,11 @@ export const NAMED_SOURCES: readonly NamedSource[] = [
     title: 'UNESCO RAMP study r9704e, recovery of magnetic tape',
     gives: 'a tape maker’s advice on baking, and on the time to copy in',
     seen: 'at second hand',
+  },
+  {
+    slug: 'wmo-8',
+    title: 'WMO-No. 8, Annex 4.B',
+    gives: 'the dew point from temperature and humidity, over water',
+    seen: 'not noted; its figures agree with a psychrometric program and with a weather station’s own',
   },
 ];

@@ -159,6 +159,7 @@ describe('on paper', () => {
     { path: 'plan/bake/?reels=farol-original', sheets: 1 },
     // The second is the log that is filled in at the oven.
     { path: 'plan/set-lanterna/bake/', sheets: 2 },
+    { path: 'plan/bake/?reels=lanterna-side-a,lanterna-side-b', sheets: 2 },
     { path: 'plan/share-transfer-day/bake/', sheets: 3 },
   ])('$path is $sheets of A4, with nothing cut off and no word under 8 pt', async ({ path, sheets }, { open }) => {
     const page = await open(path);

@@ -84,7 +84,7 @@ function meaning(stock: Stock, air: ClimateSummary): { says: string; source: str
   }
   if (shedMarksOf(stock)?.are === 'present') {
     return {
-      says: `A binder of this kind takes up water from damp air and comes off on the heads: ${outside} past the medium-term bounds in the worst year here. Damp is what to keep from it.`,
+      says: `A binder of this kind takes up water from damp air and comes off on the heads. ${outside} past the medium-term bounds in the worst year here. Damp is what to keep from it.`,
       source: 'IASA-TC 05, marks of stocks that shed; the hours by this log',
     };
   }
