@@ -63,12 +63,12 @@ export function withNamedEntries(
 
     const editions = makes.has('editions') ? making.get('editions') : undefined;
     const of = entry.named.filter(({ key }) => key.startsWith('edition.'));
-    const given = facts.get('edition');
+    const ids = facts.get('edition');
     const title = named('edition') ?? named('edition.title') ?? withoutSide(textOf(facts.get('title')));
-    if (editions !== undefined && Array.isArray(given)) {
-      for (const id of given) editions.byId(String(id), named('edition.title'));
-      const [only] = given;
-      if (given.length === 1) for (const one of of) if (editions.tell(String(only), one)) settle(one.key, one.text);
+    if (editions !== undefined && Array.isArray(ids)) {
+      for (const id of ids) editions.byId(String(id), named('edition.title'));
+      const [only] = ids;
+      if (ids.length === 1) for (const one of of) if (editions.tell(String(only), one)) settle(one.key, one.text);
     } else if (editions !== undefined && (of.length > 0 || named('edition') !== undefined) && title !== '') {
       const id = editions.idFor(title, of, entry);
       facts.set('edition', [id]);
@@ -123,23 +123,25 @@ interface MadeEntry extends ImportedEntry {
 class Making {
   readonly made = new Map<string, MadeEntry>();
   readonly #kind: NamedKind;
-  readonly #known: readonly KnownEntry[];
   readonly #accepts: Accepts;
+  /** By plain title: ids of those that there are, and those that were made. */
+  readonly #known: ReadonlyMap<string, string>;
+  readonly #titled = new Map<string, MadeEntry[]>();
+  readonly #taken: Set<string>;
 
   constructor(kind: NamedKind, known: readonly KnownEntry[], accepts: Accepts) {
     this.#kind = kind;
-    this.#known = known;
     this.#accepts = accepts;
+    this.#known = new Map([...known].reverse().map(({ id, title }) => [plain(title), id]));
+    this.#taken = new Set(known.map(({ id }) => id));
   }
 
   /** The id of the entry with a title: one that there is, one made before that nothing told speaks against, or a new one. */
   idFor(title: string, told: readonly Told[], from: ImportedEntry): string {
-    const there = this.#known.find((one) => plain(one.title) === plain(title));
-    if (there !== undefined) return there.id;
-    const same = [...this.made.values()].find(
-      (one) => plain(textOf(one.facts.get('title'))) === plain(title) && told.every((fact) => this.#agrees(one, fact)),
-    );
-    const id = same?.id ?? freeId(idLike(title) || `${this.#kind}-${from.lines[0] ?? 1}`, this.#taken());
+    const there = this.#known.get(plain(title));
+    if (there !== undefined) return there;
+    const same = this.#titled.get(plain(title))?.find((one) => told.every((fact) => this.#agrees(one, fact)));
+    const id = same?.id ?? freeId(idLike(title) || `${this.#kind}-${from.lines[0] ?? 1}`, this.#taken);
     if (same === undefined) this.#begin(id, title, from);
     for (const fact of told) this.tell(id, fact);
     return id;
@@ -147,7 +149,7 @@ class Making {
 
   /** An entry that a row refers to by its id and that isn't there yet. */
   byId(id: string, title?: string): void {
-    if (this.#taken().has(id)) return;
+    if (this.#taken.has(id)) return;
     const words = id.replaceAll('-', ' ');
     this.#begin(id, title ?? words.charAt(0).toUpperCase() + words.slice(1));
   }
@@ -172,7 +174,10 @@ class Making {
 
   #begin(id: string, title: string, from?: ImportedEntry): void {
     const facts = new Map<string, Loose>([['title', title]]);
-    this.made.set(id, { kind: this.#kind, id, lines: [...(from?.lines ?? [])], facts, also: new Map(), named: [] });
+    const entry = { kind: this.#kind, id, lines: [...(from?.lines ?? [])], facts, also: new Map(), named: [] };
+    this.made.set(id, entry);
+    this.#taken.add(id);
+    this.#titled.set(plain(title), [...(this.#titled.get(plain(title)) ?? []), entry]);
   }
 
   #agrees(entry: ImportedEntry, fact: Told): boolean {
@@ -185,9 +190,5 @@ class Making {
     const own = key.replace(/^edition\./u, '');
     const meant = own === 'catalogue' ? listsMeant(own, text, {}) : textsMeant(own, text, {});
     return [own, meant.find((value) => this.#accepts(own, value))];
-  }
-
-  #taken(): ReadonlySet<string> {
-    return new Set([...this.made.keys(), ...this.#known.map(({ id }) => id)]);
   }
 }
