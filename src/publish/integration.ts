@@ -1,9 +1,11 @@
 import { cp, readdir, rename } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import type { AstroInlineConfig } from 'astro';
+import type { AstroInlineConfig, AstroIntegration } from 'astro';
 import { handOver, type Site } from '#render/site.ts';
 import { isCode } from './atomic.ts';
+import { keepingEntryPages, type PageNote } from './entry-pages.ts';
 import type { LivePages } from './live-pages.ts';
+import type { PageStore } from './page-store.ts';
 import { inWorkroom } from './workroom.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
@@ -13,21 +15,27 @@ const PAGES = { site: join(ROOT, 'src', 'render'), dossier: join(ROOT, 'src', 'r
  * stand upwards; and each has its own, since two builds at once would take each other's. */
 const WORKROOMS = join(ROOT, '.cache', 'building');
 
+interface Keeping {
+  /** The pages of the last build, of which those are taken that would come out the same. */
+  readonly store?: PageStore<PageNote> | undefined;
+  /** Keeps the bundled pages, to make single ones after the build. */
+  readonly live?: LivePages | undefined;
+}
+
 /** Builds every page of the site into a folder. The pages find the site through the global object (`site()`), since
  * the builder bundles them with a copy of their own of every module.
  *
  * @param into  may hold other parts of the site already; they stay.
- * @param live  keeps the bundled pages, to make single ones after the build.
  * @throws {Error} a program fault, when a page can't be built. */
 export async function buildPages(
   site: Site,
   into: string,
   which: keyof typeof PAGES = 'site',
-  live?: LivePages,
+  keeping: Keeping = {},
 ): Promise<void> {
   // Before the builder is loaded: it would otherwise ask to send how it is used to its makers.
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
-  await inWorkroom((workroom) => buildIn(workroom, site, into, which, live), WORKROOMS);
+  await inWorkroom((workroom) => buildIn(workroom, site, into, which, keeping), WORKROOMS);
 }
 
 async function buildIn(
@@ -35,16 +43,25 @@ async function buildIn(
   site: Site,
   into: string,
   which: keyof typeof PAGES,
-  live: LivePages | undefined,
+  { store, live }: Keeping,
 ): Promise<void> {
   const { build } = await import('astro');
   // For pages that go to a place outside the current folder, the builder keeps its half-made ones in the current folder.
   if (!workroom.startsWith(process.cwd())) process.chdir(ROOT);
   handOver(site);
   try {
-    await build({ ...settings(site.base, workroom, PAGES[which]), integrations: live ? [live.integration()] : [] });
-    for (const name of await readdir(join(workroom, 'pages'))) {
-      await move(join(workroom, 'pages', name), join(into, name));
+    const pages = join(workroom, 'pages');
+    const entryPages: AstroIntegration = {
+      name: 'entry-pages',
+      hooks: {
+        'astro:build:start': ({ setPrerenderer }) => {
+          setPrerenderer((own) => keepingEntryPages(live?.keep(own) ?? own, { site, into: pages, store }));
+        },
+      },
+    };
+    await build({ ...settings(site.base, workroom, PAGES[which]), integrations: [entryPages] });
+    for (const name of await readdir(pages)) {
+      await move(join(pages, name), join(into, name));
     }
   } finally {
     handOver(undefined);

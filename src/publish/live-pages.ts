@@ -1,4 +1,4 @@
-import type { AstroIntegration, AstroPrerenderer, RouteData } from 'astro';
+import type { AstroPrerenderer, RouteData } from 'astro';
 import { handOver, type Site } from '#render/site.ts';
 
 /** What the builder's own prerenderer has beside what is documented (Astro 7.3.5, core/build/default-prerenderer.js):
@@ -21,25 +21,16 @@ export class LivePages {
   #site: Site | undefined;
   #made = new Map<string, Promise<string | undefined>>();
 
-  /** For the build that bundles the pages. */
-  integration(): AstroIntegration {
-    return {
-      name: 'live-pages',
-      hooks: {
-        'astro:build:start': ({ setPrerenderer }) => {
-          setPrerenderer((own) => {
-            this.#prerenderer = own;
-            const list = own.getStaticPaths.bind(own);
-            own.getStaticPaths = async () => {
-              const paths = await list();
-              this.#routes = [...new Set(paths.map(({ route }) => route))];
-              return paths;
-            };
-            return own;
-          });
-        },
-      },
+  /** Keeps the builder's way to make pages, of the build that bundles them, and gives it back. */
+  keep(own: AstroPrerenderer): AstroPrerenderer {
+    this.#prerenderer = own;
+    const list = own.getStaticPaths.bind(own);
+    own.getStaticPaths = async () => {
+      const paths = await list();
+      this.#routes = [...new Set(paths.map(({ route }) => route))];
+      return paths;
     };
+    return own;
   }
 
   /** Whether single pages can be made: a build has ended, and the builder is the one that this was written for. */

@@ -11,11 +11,15 @@ import { withoutTurns } from '#model/turned-text.ts';
 import { calculationForms } from '#reckoner/forms.ts';
 import type { Site } from '#render/site.ts';
 import { catalogueJson } from './catalogue-json.ts';
+import type { PageNote } from './entry-pages.ts';
 import { type ReplaceOptions, replaceWhole } from './finished-folder.ts';
 import { buildPages } from './integration.ts';
 import type { LivePages } from './live-pages.ts';
+import { PageStore } from './page-store.ts';
 import { type PhotographWanted, type PublishedPhotographs, publishPhotographs } from './photographs.ts';
+import { sha256 } from './picture-cache.ts';
 import { problemLines } from './problem-lines.ts';
+import { programVersion } from './program-version.ts';
 import { writeSearch } from './search.ts';
 import { searchRecords } from './search-records.ts';
 import { writeManifests } from './site-iiif.ts';
@@ -33,6 +37,8 @@ export interface SiteOptions extends ReplaceOptions {
   readonly live?: LivePages;
   /** What each share would show, by its id; without it the site has no pages of shares. */
   readonly shares?: ReadonlyMap<string, OwnShare>;
+  /** Whether the text index is made; it is unless this is false. */
+  readonly textIndex?: boolean;
   /** `https://…/` of its first page, where that is known: then it has what viewers elsewhere need. */
   readonly address?: string | undefined;
   /** Called as long work goes on, with what is being done: `photographs 3 of 90`. */
@@ -52,15 +58,28 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
         progress: (done, of) => progress(`photographs ${done} of ${of}`),
       });
       progress('pages');
-      await buildPages(await siteOf(catalogue, published.photographs, options), into, 'site', options.live);
+      const site = await siteOf(catalogue, published.photographs, options);
+      const pages = keptPages(options);
+      try {
+        await buildPages(site, into, 'site', { store: pages, live: options.live });
+        pages.replace();
+      } catch (error) {
+        pages.abandon();
+        throw error;
+      }
       progress('text index');
-      await writeIndexes(catalogue, into);
-      if (options.address !== undefined)
-        await writeManifests(catalogue, published.photographs, into, options.address);
+      for (const [name, text] of indexTexts(catalogue)) await writeFile(join(into, name), text());
+      if (options.textIndex !== false) await writeTextIndex(catalogue, into);
+      if (options.address !== undefined) await writeManifests(catalogue, published.photographs, into, options.address);
       return published;
     },
     options,
   );
+}
+
+/** The pages of this site's last build. Each collection has a file of its own, for each place that its pages stand at. */
+function keptPages({ cache, collection, base }: SiteOptions): PageStore<PageNote> {
+  return new PageStore(join(cache, 'pages', sha256(JSON.stringify([collection, base])).slice(0, 32)), programVersion());
 }
 
 /** What the owner's pages are made from. */
@@ -85,12 +104,6 @@ export async function siteOf(
     calculations,
     ...(shares === undefined ? {} : { shares }),
   };
-}
-
-/** What is looked up in a site beside its pages: text index, `catalogue.json` and number index. */
-export async function writeIndexes(catalogue: Catalogue, into: string): Promise<void> {
-  for (const [name, text] of indexTexts(catalogue)) await writeFile(join(into, name), text());
-  await writeTextIndex(catalogue, into);
 }
 
 /** `catalogue.json` and the number index, each made when it is asked for; by name. */

@@ -39,7 +39,8 @@ async function build(out: string, memory?: EntryMemory, live?: ServedSite['pages
   await publishSite(catalogue, {
     out,
     collection: join(folder, 'collection'),
-    cache: join(folder, 'cache'),
+    // Of its own, so that no page is taken from another build.
+    cache: `${out}-cache`,
     base: '/',
     ...(live === undefined ? {} : { live }),
   });

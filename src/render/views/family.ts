@@ -12,7 +12,7 @@ export interface Family {
   readonly edges: readonly Edge[];
 }
 
-interface Families {
+export interface Families {
   readonly all: readonly Family[];
   readonly byNode: ReadonlyMap<NodeId, Family>;
   readonly byId: ReadonlyMap<string, Family>;
@@ -41,7 +41,8 @@ export function findFamilies(edges: readonly Edge[]): Families {
   return {
     all,
     byNode: new Map(all.flatMap((family) => family.nodes.map((node) => [node, family] as const))),
-    byId: new Map(all.map((family) => [family.id, family])),
+    // Of two with one name the first has the page.
+    byId: new Map(all.map((family) => [family.id, family] as const).reverse()),
   };
 }
 

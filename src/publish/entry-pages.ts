@@ -1,0 +1,94 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { AstroPrerenderer, RouteData } from 'astro';
+import { handOver, type Site } from '#render/site.ts';
+import { PageReads, type Reads } from './page-reads.ts';
+import type { PageStore } from './page-store.ts';
+
+/** Of a page that is kept: what it read, and what the answers came to. */
+export interface PageNote {
+  readonly reads: Reads;
+  readonly digest: string;
+}
+
+/** A page for each entry: nearly all pages of a large site. The others are lists, which change with every entry. */
+const OF_ENTRIES = new Set(['/reels/[id]', '/editions/[id]', '/lineage/[id]']);
+/** Addresses that are the same as a path of a file on every system, and as an address in a request. */
+const PLAIN = /^\/[a-z]+\/[a-z0-9][a-z0-9-]*$/;
+/** Where the builder says that it is. No page shows it. */
+const ORIGIN = 'http://localhost:4321';
+
+interface Making {
+  readonly site: Site;
+  /** Where the pages go; absolute. */
+  readonly into: string;
+  /** Pages of the last build, and where those of this one are kept; without it every page is made. */
+  readonly store?: PageStore<PageNote> | undefined;
+}
+
+/** The builder's own way to make pages, but for those of entries: each is made from what it asks of the site, and taken
+ * from the last build when the answers are the same. The builder is told of the others only. */
+export function keepingEntryPages(own: AstroPrerenderer, making: Making): AstroPrerenderer {
+  return {
+    name: 'entry-pages',
+    setup: async () => own.setup?.(),
+    render: async (request, options) => await own.render(request, options),
+    teardown: async () => own.teardown?.(),
+    getStaticPaths: async () => {
+      const all = await own.getStaticPaths();
+      // Of two pages at one address the first is made, as the builder does.
+      const ours = new Map(
+        all
+          .filter(isOurs)
+          .map((path) => [path.pathname, path] as const)
+          .reverse(),
+      );
+      await makePages([...ours.values()].reverse(), own, making);
+      return all.filter((path) => !isOurs(path));
+    },
+  };
+}
+
+interface Path {
+  readonly pathname: string;
+  readonly route: RouteData;
+}
+
+const isOurs = ({ pathname, route }: Path) => OF_ENTRIES.has(route.route) && PLAIN.test(pathname);
+
+async function makePages(paths: readonly Path[], own: AstroPrerenderer, { site, into, store }: Making): Promise<void> {
+  const pageReads = new PageReads(site);
+  const write = (pathname: string, html: Uint8Array) => {
+    mkdirSync(join(into, pathname));
+    writeFileSync(join(into, pathname, 'index.html'), html);
+  };
+  for (const folder of new Set(paths.map(({ pathname }) => dirname(pathname)))) {
+    mkdirSync(join(into, folder), { recursive: true });
+  }
+  try {
+    for (const { pathname, route } of paths) {
+      const before = store?.before(pathname);
+      if (before !== undefined && pageReads.digest(before.note.reads) === before.note.digest) {
+        store?.keepOn(pathname, before);
+        write(pathname, before.html);
+        continue;
+      }
+      const { seen, reads } = pageReads.watch();
+      handOver(seen);
+      const html = await htmlOf(own, pathname, route, site.base);
+      write(pathname, html);
+      const digest = store && pageReads.digest(reads());
+      if (digest !== undefined) store?.keep(pathname, { note: { reads: reads(), digest }, html });
+    }
+  } finally {
+    handOver(site);
+  }
+}
+
+async function htmlOf(own: AstroPrerenderer, pathname: string, route: RouteData, base: string): Promise<Uint8Array> {
+  const request = new Request(new URL(`${base}${pathname.slice(1)}/`, ORIGIN));
+  const answer = await own.render(request, { routeData: route });
+  const response = answer instanceof Response ? answer : answer.response;
+  if (response.status !== 200) throw new Error(`fault: the page ${pathname} answered ${response.status}`);
+  return new Uint8Array(await response.arrayBuffer());
+}
