@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { gunzipSync, gzipSync } from 'node:zlib';
 import { generateCollection } from './generate.ts';
 import { measure, type Run } from './measure.ts';
+import { benchRebuild } from './rebuild.ts';
 import { type BenchRow, round } from './row.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
@@ -16,6 +17,7 @@ export async function benchCollection(folder: string, reels: number): Promise<re
   const collection = join(folder, `collection-${reels}`);
   await rm(collection, { recursive: true, force: true });
   await generateCollection(collection, reels);
+  await rm(join(folder, 'cache', 'pages'), { recursive: true, force: true });
 
   const check = await ours('check', '--collection', collection, '--today', TODAY, '--cache', join(folder, 'cache'));
   const checkFloor = await script('floor/check.ts', collection);
@@ -47,6 +49,7 @@ export async function benchCollection(folder: string, reels: number): Promise<re
     row('build, cold', reels, build, buildFloor, 1.3),
     limit('build, cold: peak memory (MiB)', reels, build.peakMiB, PEAK_MIB, build),
     limit('the heaviest page, gzipped (kB)', reels, heaviestKB, PAGE_KB, build),
+    ...(await benchRebuild(folder, reels, { collection, cache: join(folder, 'cache'), today: TODAY })),
   ];
 }
 
