@@ -39,8 +39,11 @@ export function validateAll(files: CollectionFiles, photographs?: ReadonlyMap<st
   function read<E extends EntryBase>(folder: E['folder'], schema: MapSchema<Facts<E>>): E[] {
     const entries: E[] = [];
     for (const raw of sorted.byFolder.get(folder) ?? []) {
-      const answer = ENTRIES.get(raw) ?? entryOf(raw, folder, schema);
-      ENTRIES.set(raw, answer);
+      let answer = ENTRIES.get(raw);
+      if (answer === undefined) {
+        answer = entryOf(raw, folder, schema);
+        ENTRIES.set(raw, answer);
+      }
       problems.push(...answer.problems);
       if (answer.entry === undefined) unusable.add(`${folder}/${raw.id}`);
       else entries.push(answer.entry as E);

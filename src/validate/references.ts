@@ -17,8 +17,11 @@ export function checkReferences(entries: Entries): Diagnostic[] {
   const problems: Diagnostic[] = [];
   const suggest = suggester(ids);
   const check = (entry: EntryBase, refs: () => readonly IdRef[], people: () => readonly PersonFact[]) => {
-    const named = NAMED.get(entry) ?? namedBy(refs(), people());
-    NAMED.set(entry, named);
+    let named = NAMED.get(entry);
+    if (named === undefined) {
+      named = namedBy(refs(), people());
+      NAMED.set(entry, named);
+    }
     for (const { folder, ref, id } of named)
       if (!ids[folder].has(id)) problems.push(unknownReference(folder, ref, id, suggest(folder, id)));
   };
@@ -64,8 +67,10 @@ function suggester(ids: Readonly<Record<EntryKind, ReadonlySet<string>>>) {
 
 function idsByFolder(entries: Entries): Readonly<Record<EntryKind, ReadonlySet<string>>> {
   const of = (folder: EntryKind) => {
-    const unusable = [...entries.unusable].filter((name) => name.startsWith(`${folder}/`));
-    return new Set([...entries[folder].map(({ id }) => id), ...unusable.map((name) => name.slice(folder.length + 1))]);
+    const ids = new Set<string>();
+    for (const { id } of entries[folder]) ids.add(id);
+    for (const name of entries.unusable) if (name.startsWith(`${folder}/`)) ids.add(name.slice(folder.length + 1));
+    return ids;
   };
   return {
     reels: of('reels'),

@@ -1,7 +1,8 @@
 import type { Edition } from '#model/edition.ts';
 import type { Entries } from '#model/entries.ts';
-import { itemsOf } from '#model/fact.ts';
+import { itemsOf, type Known } from '#model/fact.ts';
 import type { Reel } from '#model/reel.ts';
+import { keeping } from '../kept.ts';
 
 /** Reels and editions that name one another, straight or over others: no link leads from one kin to another. */
 export interface Kin {
@@ -31,16 +32,12 @@ export function kinsOf({ reels, editions }: Pick<Entries, 'reels' | 'editions'>)
   const join = (at: number, other: number | undefined) => {
     if (other !== undefined) above[topOf(other)] = topOf(at);
   };
-  for (const [at, reel] of reels.entries()) {
-    for (const parent of itemsOf(reel.copiedFrom)) join(at, reelAt.get(parent.value));
-    for (const { reel: copy } of itemsOf(reel.copyLog)) if (copy !== undefined) join(at, reelAt.get(copy.value));
-    for (const edition of itemsOf(reel.editions)) join(at, editionAt.get(edition.value));
-    for (const { edition } of itemsOf(reel.cuts)) if (edition !== undefined) join(at, editionAt.get(edition.value));
-  }
-  for (const [index, edition] of editions.entries()) {
-    const at = reels.length + index;
-    for (const earlier of itemsOf(edition.reissueOf)) join(at, editionAt.get(earlier.value));
-    for (const { reel } of itemsOf(edition.sides)) if (reel !== undefined) join(at, reelAt.get(reel.value));
+  let at = 0;
+  for (const entry of [...reels, ...editions]) {
+    const { namesReels, namesEditions } = names(entry, [], () => named(entry));
+    for (const id of namesReels) join(at, reelAt.get(id));
+    for (const id of namesEditions) join(at, editionAt.get(id));
+    at += 1;
   }
   const kins = new Map<number, { reels: Reel[]; editions: Edition[] }>();
   const kinAt = (at: number) => {
@@ -49,7 +46,30 @@ export function kinsOf({ reels, editions }: Pick<Entries, 'reels' | 'editions'>)
     if (known.reels.length + known.editions.length === 0) kins.set(top, known);
     return known;
   };
-  for (const [at, reel] of reels.entries()) kinAt(at).reels.push(reel);
-  for (const [at, edition] of editions.entries()) kinAt(reels.length + at).editions.push(edition);
+  for (const [index, reel] of reels.entries()) kinAt(index).reels.push(reel);
+  for (const [index, edition] of editions.entries()) kinAt(reels.length + index).editions.push(edition);
   return [...kins.values()];
 }
+
+interface Names {
+  readonly namesReels: readonly string[];
+  readonly namesEditions: readonly string[];
+}
+
+const names = keeping<Reel | Edition, Names>();
+
+/** What of either kind an entry names, where a link may come of it. */
+function named(entry: Reel | Edition): Names {
+  if (entry.folder === 'reels') {
+    return {
+      namesReels: [...itemsOf(entry.copiedFrom), ...itemsOf(entry.copyLog).map(({ reel }) => reel)].flatMap(idOf),
+      namesEditions: [...itemsOf(entry.editions), ...itemsOf(entry.cuts).map(({ edition }) => edition)].flatMap(idOf),
+    };
+  }
+  return {
+    namesReels: itemsOf(entry.sides).flatMap(({ reel }) => idOf(reel)),
+    namesEditions: itemsOf(entry.reissueOf).flatMap(idOf),
+  };
+}
+
+const idOf = (ref: Known<string> | undefined): readonly string[] => (ref === undefined ? [] : [ref.value]);
