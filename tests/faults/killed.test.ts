@@ -103,7 +103,7 @@ describe('killed at any moment', () => {
     const sites = [await contentOf(await realpath(at('made', 'dist')))];
     let wanted = 1;
     const seen = new Set<string>();
-    for (let count = 0; count < kills(2); count += 1) {
+    for (let count = 0; count < kills(5); count += 1) {
       await writeFile(entry, texts[wanted] ?? '');
       await killOne(build, usualMs, count);
       const stands = await contentOf(await realpath(at('made', 'dist')));

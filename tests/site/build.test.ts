@@ -1,16 +1,12 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { chmod, cp, mkdir, mkdtemp, readdir, readFile, readlink, rm, writeFile } from 'node:fs/promises';
+import { chmod, cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { setTimeout as pause } from 'node:timers/promises';
-import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { cameraPhotograph } from '../publish/made-photograph.ts';
 
 const DOOR = resolve(import.meta.dirname, '../../src/start.mjs');
-/** A longer run: `KILLS=100 npx vitest run --config tests/vitest.config.ts tests/site/build`. */
-const KILLS = Number(process.env['KILLS'] ?? 5);
 const camera = await cameraPhotograph(1400, 1000);
 
 let folder: string;
@@ -97,43 +93,13 @@ describe('the same collection on the same day', () => {
 });
 
 describe('whatever happens to a build', () => {
-  test('killed at any moment, the site is the last whole one or the new one, and the entries are untouched', async () => {
-    await build();
-    const started = performance.now();
-    await build();
-    const takesMs = performance.now() - started;
-    const whole = [...(await bytesOf(out)).keys()].filter((path) => !/pagefind|_astro/.test(path));
-    let stands = 0;
-    const moments = fc.sample(fc.double({ min: 0, max: 1, noNaN: true }), { numRuns: KILLS, seed: 11 });
-    for (const [at, moment] of moments.entries()) {
-      await entry(`Low Water, take ${at + 1}`);
-      const before = await bytesOf(collection);
-      const child = start();
-      // Asked for at once: a build may end before the moment comes.
-      const closed = once(child, 'close');
-      await pause(moment * takesMs);
-      child.kill('SIGKILL');
-      await closed;
-      const take = Number(/Low Water, take (\d+)/.exec(await readFile(join(out, 'catalogue.json'), 'utf8'))?.[1]);
-      expect([stands, at + 1]).toContain(take);
-      stands = take;
-      for (const page of ['index.html', 'reels/low-water/index.html']) {
-        expect(await readFile(join(out, page), 'utf8')).toContain(`Low Water, take ${take}`);
-      }
-      expect([...(await bytesOf(out)).keys()].filter((path) => !/pagefind|_astro/.test(path))).toEqual(whole);
-      expect(await bytesOf(collection)).toEqual(before);
-    }
-    const { exit } = await build();
-    expect(exit).toBe(0);
-    // What the killed ones left is gone.
-    expect((await readdir(folder)).filter((name) => /^\.tailout-site-/.test(name))).toEqual([await readlink(out)]);
-  }, 600_000);
-
-  test('two at once: the second says that it waits, and the site is one of the two, whole', async () => {
+  test('two at once: the second says that it waits, and the site is one of the two, whole', {
+    timeout: 300_000,
+  }, async () => {
     await build();
     const both = await Promise.all([build(), build()]);
     expect(both.map(({ exit }) => exit)).toEqual([0, 0]);
-    expect(both.map(({ said }) => said).join('')).toMatch(/Another build is writing there \(process \d+\)\. Waiting/);
+    expect(both.map(({ said }) => said).join('')).toMatch(/Another program is writing there \(process \d+\)\. Waiting/);
     expect(await readFile(join(out, 'catalogue.json'), 'utf8')).toContain('Low Water');
   });
 
