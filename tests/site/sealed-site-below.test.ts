@@ -87,6 +87,8 @@ describe('a sealed site below the top of its host', () => {
     page.on('response', (response) => {
       if (response.url().endsWith('/default.jpg')) tiles.push(response.status());
     });
+    // Until its script is there, the link leads to the large picture.
+    await page.waitForLoadState();
     await page.locator('a.larger').first().click();
     await page.locator('dialog.zoom canvas').waitFor();
     for (const _ of [1, 2, 3, 4]) await page.keyboard.press('+');
