@@ -164,7 +164,8 @@ async function makeReel(kind: EntryKind, id: string, title: string, photographs:
   }
   if (names.length > 0) {
     const changes = [{ path: ['photos'], to: names.map((file) => ({ file })) }];
-    await ask.save({ kind, id, hash: opened.hash, changes });
+    const saved = await ask.save({ kind, id, hash: opened.hash, changes });
+    if (saved.is === 'changed') refused.push('its photographs are copied and not named: somebody else has changed it.');
   }
   if (refused.length > 0) throw new ask.Refusal(`The reel ${id} is made, without: ${refused.join(' ')}`);
 }
