@@ -7,7 +7,7 @@ import { OTHER_CURVES, STANDARDS } from './standards.ts';
 import { constantsInWords, fluxLevel, sameConstants } from './time-constants.ts';
 
 /** The frequencies of a table: bass that a curve lifts, the reference, and treble. */
-export const TOLD_AT_HZ: readonly Hertz[] = [40, 63, 125, 1000, 4000, 8000, 16_000].map(hertz);
+const TOLD_AT_HZ: readonly Hertz[] = [40, 63, 125, 1000, 4000, 8000, 16_000].map(hertz);
 
 /** What is heard, six points an octave: the curves turn too gently for more to be seen. */
 const DRAWN_AT_HZ: readonly Hertz[] = octaveSteps(hertz(20), hertz(20_000), 6);

@@ -2,7 +2,7 @@ import { html, type Markup } from '../markup.ts';
 import { decimal } from '../words/number.ts';
 
 /** A line of the picture, with the letter that it goes by in the table beside it. */
-export interface CurveLine {
+interface CurveLine {
   readonly letter: string;
   readonly points: readonly { readonly frequencyHz: number; readonly levelDb: number }[];
 }

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { allSpeedCurves, differenceOf, meaningsAt } from '#compute/equalisation/speed-curves.ts';
 import { constantsInWords } from '#compute/equalisation/time-constants.ts';
-import { wrongCurves } from '#compute/equalisation/wrong-curves.ts';
 import type { CurveMeaning } from '#model/curve-sheet.ts';
 import { hertz, inchesPerSecond, microseconds } from '#model/units.ts';
 import { catalogueOf } from '../../given/small-collection.ts';

@@ -21,7 +21,10 @@ export const cases = casesOf(stickyShed, [
   },
   {
     when: 'it is known to shed, though it has no back coat',
-    given: { 'stocks/plain': `${SHEDS.replace('back-coated: yes', 'back-coated: no')}\nknown-to-shed: yes`, 'reels/a': 'stock: plain' },
+    given: {
+      'stocks/plain': `${SHEDS.replace('back-coated: yes', 'back-coated: no')}\nknown-to-shed: yes`,
+      'reels/a': 'stock: plain',
+    },
     then: 'fires',
     says: ['known to shed', 'no back coat', 'both stand here'],
   },
