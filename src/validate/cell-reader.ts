@@ -2,6 +2,7 @@ import type { Loose } from '#model/entry.ts';
 import type { SheetKind } from '#model/entry-column.ts';
 import type { Branch, Node } from '#read/tree.ts';
 import type { MapSchema } from './branch.ts';
+import { namesFact } from './field-names.ts';
 import { readFacts } from './read-facts.ts';
 import { edition } from './schemas/edition.ts';
 import { machine } from './schemas/machine.ts';
@@ -44,7 +45,20 @@ function canBeRead(kind: SheetKind, key: string, value: Loose): boolean {
     ...(kind === 'reels' ? { status: nodeOf('held') } : {}),
     [first]: second === undefined ? inner : branchOf({ [second]: inner }),
   };
-  return readFacts(SCHEMAS[kind], branchOf(facts)).problems.length === 0;
+  return (
+    readFacts(SCHEMAS[kind], branchOf(facts)).problems.length === 0 &&
+    keysIn(key, value).every((one) => namesFact(kind, one))
+  );
+}
+
+/** Keys of facts that a value names: what is kept private, what a reading is of. */
+function keysIn(key: string, value: Loose): readonly string[] {
+  const items: readonly Loose[] = Array.isArray(value) ? value : [value];
+  if (key === 'private') return items.filter((item) => typeof item === 'string');
+  if (key !== 'readings') return [];
+  return items.flatMap((item) =>
+    typeof item === 'object' && 'of' in item && typeof item.of === 'string' ? [item.of] : [],
+  );
 }
 
 function nodeOf(value: Loose): Node {

@@ -26,14 +26,20 @@ const KEYS: Readonly<Record<EntryKind, ReadonlySet<string>>> = {
   notes: new Set([...note.keysBelow, ...PARTS]),
 };
 
+/** Whether a kind of entry has a fact by a dotted key; what stands under `also` is the owner's own, so its keys can't be
+ * known. */
+export const namesFact = (kind: EntryKind, key: string): boolean => isNamed(key, KEYS[kind]);
+
+const withoutIndexes = (key: string) => key.replace(/\[\d{1,6}\]/gu, '');
+const isNamed = (key: string, keys: ReadonlySet<string>) =>
+  keys.has(withoutIndexes(key)) || withoutIndexes(key).startsWith('also.');
+
 /** Keys that an entry names as values: what a reading is of, what is private. A private key with a slip in it would
  * leave a fact open, so it is an error. */
 export function checkFieldNames(entries: Entries): Diagnostic[] {
   const problems: Diagnostic[] = [];
   const check = (key: Known<string>, keys: ReadonlySet<string>) => {
-    const plain = key.value.replace(/\[\d{1,6}\]/gu, '');
-    // What stands under also: is the owner's own, so its keys can't be known.
-    if (!keys.has(plain) && !plain.startsWith('also.')) problems.push(unknownName(key, plain, keys));
+    if (!isNamed(key.value, keys)) problems.push(unknownName(key, withoutIndexes(key.value), keys));
   };
   const kinds = ['reels', 'editions', 'machines', 'stocks', 'places', 'people', 'shares', 'notes'] as const;
   for (const kind of kinds) for (const entry of entries[kind]) for (const key of entry.private) check(key, KEYS[kind]);
