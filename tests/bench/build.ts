@@ -10,6 +10,7 @@ import { type BenchRow, round } from './row.ts';
 const ROOT = join(import.meta.dirname, '..', '..');
 const TODAY = '2026-04-01';
 const PEAK_MIB = 1536;
+const CHECK_PEAK_MIB = 1024;
 const PAGE_KB = 60;
 
 /** Builds and checks a generated collection, cold, each held against its floor in the same run. */
@@ -46,6 +47,7 @@ export async function benchCollection(folder: string, reels: number): Promise<re
   );
   return [
     row('check', reels, check, checkFloor, 1.5),
+    limit('check: peak memory (MiB)', reels, check.peakMiB, CHECK_PEAK_MIB, check),
     row('build, cold', reels, build, buildFloor, 1.3),
     limit('build, cold: peak memory (MiB)', reels, build.peakMiB, PEAK_MIB, build),
     limit('the heaviest page, gzipped (kB)', reels, heaviestKB, PAGE_KB, build),
