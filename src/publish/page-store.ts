@@ -41,6 +41,8 @@ const TAIL = 16;
 const QUICK = { params: { [constants.ZSTD_c_compressionLevel]: 1 } };
 /** Sites whose pages are kept side by side. */
 const MOST_SITES = 6;
+/** Of the files that are kept side by side. Nothing else in the folder is touched. */
+const OWN_NAME = /^[0-9a-f]{32}$/;
 
 /** The pages of the last build and of this one, each in one file: the new one replaces the old when it is whole, and
  * holds what this build used and nothing else. Whatever is damaged in the old one is as if it weren't there. */
@@ -113,7 +115,7 @@ export class PageStore<T> {
 
 /** Those that were made longest ago go; another program may do the same at the same time. */
 function dropOldest(folder: string): void {
-  const files = readdirSync(folder).filter((name) => !name.endsWith('.tmp'));
+  const files = readdirSync(folder).filter((name) => OWN_NAME.test(name));
   const made = files.map((name) => ({
     name,
     at: statSync(join(folder, name), { throwIfNoEntry: false })?.mtimeMs ?? 0,

@@ -165,11 +165,13 @@ test('a build that fails leaves the pages of the last one; one that ends keeps o
 });
 
 test('pages of a few sites are kept side by side, and those made longest ago go', async () => {
+  const nameOf = (site: number) => String(site).padStart(32, '0');
   for (let site = 0; site < 9; site += 1) {
-    const file = at(`sites/${site}`);
+    const file = at(`sites/${nameOf(site)}`);
     new PageStore<string>(file, 'one').replace();
     await utimes(file, site, site);
   }
-  new PageStore<string>(at('sites/now'), 'one').replace();
-  expect((await readdir(at('sites'))).sort()).toEqual(['4', '5', '6', '7', '8', 'now']);
+  await writeFile(at('sites/something else'), '');
+  new PageStore<string>(at(`sites/${nameOf(9)}`), 'one').replace();
+  expect((await readdir(at('sites'))).sort()).toEqual([...[4, 5, 6, 7, 8, 9].map(nameOf), 'something else']);
 });
