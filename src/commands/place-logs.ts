@@ -30,18 +30,59 @@ export async function readPlaceLogs(
   const climate = new Map<string, ClimateSummary>();
   const problems: Diagnostic[] = [];
   for (const place of places) {
-    const whole = summariseLog();
-    const faults: LogFault[] = [];
-    for (const named of itemsOf(place.climate)) {
-      const path = posix.join(posix.dirname(place.file), named.file.value);
-      const answer = inside.has(path) ? await readOne(collection, path, named, whole.take) : refused(missing(named));
-      problems.push(...answer.problems);
-      faults.push(...answer.faults);
-    }
-    const sums = whole.finish();
-    if (sums !== undefined) climate.set(place.id, { ...sums, faults });
+    const state = await stateOf(collection, place, inside);
+    const known = READ.get(place);
+    const read =
+      state !== undefined && known?.state === state ? known.read : await readPlace(collection, place, inside);
+    if (state !== undefined) READ.set(place, { state, read });
+    problems.push(...read.problems);
+    if (read.sums !== undefined) climate.set(place.id, read.sums);
   }
   return { climate, problems };
+}
+
+interface PlaceRead {
+  readonly sums: ClimateSummary | undefined;
+  readonly problems: readonly Diagnostic[];
+}
+
+/** What was read for a place as long as its entry lives: an edit elsewhere needn't wait for a year of readings. */
+const READ = new WeakMap<StoragePlace, { readonly state: string; readonly read: PlaceRead }>();
+
+async function readPlace(collection: string, place: StoragePlace, inside: ReadonlySet<string>): Promise<PlaceRead> {
+  const whole = summariseLog();
+  const faults: LogFault[] = [];
+  const problems: Diagnostic[] = [];
+  for (const named of itemsOf(place.climate)) {
+    const path = pathOf(place, named);
+    const answer = inside.has(path) ? await readOne(collection, path, named, whole.take) : refused(missing(named));
+    problems.push(...answer.problems);
+    faults.push(...answer.faults);
+  }
+  const sums = whole.finish();
+  return { sums: sums && { ...sums, faults }, problems };
+}
+
+const pathOf = (place: StoragePlace, named: ClimateLogRef) => posix.join(posix.dirname(place.file), named.file.value);
+
+/** A file system may keep times to two seconds only (FAT): a log that changed so shortly ago may change once more with
+ * the same time. */
+const COARSE_MS = 2000;
+
+/** By what the logs of a place are told to be as they were; undefined while one has only just changed. */
+async function stateOf(
+  collection: string,
+  place: StoragePlace,
+  inside: ReadonlySet<string>,
+): Promise<string | undefined> {
+  const states = [collection];
+  for (const named of itemsOf(place.climate)) {
+    const path = pathOf(place, named);
+    const about = inside.has(path) ? await stat(join(collection, path)).catch(() => undefined) : undefined;
+    if (about !== undefined && Date.now() - Math.max(about.mtimeMs, about.ctimeMs) <= COARSE_MS) return undefined;
+    states.push(about === undefined ? '-' : [about.size, about.mtimeMs, about.ctimeMs, about.ino, about.dev].join(' '));
+  }
+  return states.join('\n');
 }
 
 interface Answer {
