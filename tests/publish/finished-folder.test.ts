@@ -176,4 +176,4 @@ test('a program killed at any moment leaves the last whole folder or the new one
   for (const name of await readdir(folder)) if (name.endsWith('.tmp')) await lutimes(join(folder, name), 0, 0);
   await replaceWhole(out, page('after'));
   expect((await readdir(folder)).sort()).toEqual([await readlink(out), 'dist']);
-}, 60_000);
+}, 180_000);

@@ -107,7 +107,7 @@ test('a new title makes the pages that show it, and no others; an unseen change 
 
   const third = await pagesMade();
   expect(third.made).toEqual([]);
-}, 120_000);
+}, 300_000);
 
 test('pages from a file that is damaged anywhere, or of another version, are not believed', async () => {
   const html = (text: string) => Buffer.from(text.repeat(20));

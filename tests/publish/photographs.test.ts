@@ -30,7 +30,7 @@ beforeAll(async () => {
   const found = result.photographs.get('box-front.jpg');
   if (found === undefined) throw new Error(JSON.stringify([...result.faults]));
   published = found;
-}, 60_000);
+}, 180_000);
 
 afterAll(() => rm(folder, { recursive: true }));
 
