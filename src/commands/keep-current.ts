@@ -8,7 +8,7 @@ import type { BuildOptions } from './build-site.ts';
 import type { Io } from './io.ts';
 import { loadCatalogue } from './load.ts';
 import { countsOf, countsText, problemText } from './problem-list.ts';
-import { ownShares } from './share-dossier.ts';
+import { ownSharesLater } from './share-dossier.ts';
 
 /** Editors write a file in several steps: it is read when they are done. One that was caught half-way is read again. */
 const QUIET_MS = 25;
@@ -91,7 +91,7 @@ export class KeepCurrent {
       this.#options.cache,
       this.#options.memory,
     );
-    await this.#served.show(catalogue, { ...this.#options, cache, shares: ownShares(catalogue) });
+    await this.#served.show(catalogue, { ...this.#options, cache, shares: ownSharesLater(catalogue) });
     this.#changed();
     const ms = Math.round(performance.now() - started);
     for (const problem of catalogue.problems)

@@ -71,3 +71,24 @@ export function ownShares(catalogue: Catalogue): ReadonlyMap<string, OwnShare> {
   const fingerprint = fingerprintOf(catalogue);
   return new Map(shares.map((share) => [share.id, shareDossier(catalogue, share, fingerprint)]));
 }
+
+/** The same, worked out when a page first asks: of a site that is being served few pages do, and an edit doesn't wait. */
+export function ownSharesLater(catalogue: Catalogue): ReadonlyMap<string, OwnShare> {
+  let made: ReadonlyMap<string, OwnShare> | undefined;
+  const all = () => {
+    made ??= ownShares(catalogue);
+    return made;
+  };
+  return {
+    get size() {
+      return all().size;
+    },
+    get: (id) => all().get(id),
+    has: (id) => all().has(id),
+    forEach: (...given) => all().forEach(...given),
+    entries: () => all().entries(),
+    keys: () => all().keys(),
+    values: () => all().values(),
+    [Symbol.iterator]: () => all()[Symbol.iterator](),
+  };
+}
