@@ -2,7 +2,6 @@ import matter from 'gray-matter';
 import { type Document, isMap, LineCounter, parseDocument } from 'yaml';
 import type { Diagnostic } from '#model/diagnostic.ts';
 import { entryProblem } from './entry-problem.ts';
-import { plainYaml } from './plain-yaml.ts';
 import type { Branch } from './tree.ts';
 import { walk } from './walk.ts';
 import { syntaxProblem } from './yaml-problem.ts';
@@ -26,12 +25,6 @@ export interface FrontMatter {
  *
  * @param yaml  Between the two `---` lines; its first line is the file's second. */
 export function parseFrontMatter(yaml: string, file: string): FrontMatter {
-  const plain = plainYaml(yaml, file);
-  return plain === undefined ? parseByLibrary(yaml, file) : { root: plain, problems: [] };
-}
-
-/** The same by the YAML library, which knows every form and tells what is wrong. */
-export function parseByLibrary(yaml: string, file: string): FrontMatter {
   if (yaml.trim() === '') return { root: undefined, problems: [notFacts('', file)] };
   const lines = new LineCounter();
   const document = parseYaml(yaml, lines);
