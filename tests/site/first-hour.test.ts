@@ -29,7 +29,9 @@ afterAll(async () => {
 
 /** A command as README gives it, without npm's own words before it. */
 function run(...args: readonly string[]): ChildProcess {
-  const child = spawn(process.execPath, [join(ROOT, 'src/start.mjs'), ...args], { cwd: folder });
+  // npm tells its programs where it was called from: here, from the collector's folder.
+  const env = { ...process.env, INIT_CWD: folder };
+  const child = spawn(process.execPath, [join(ROOT, 'src/start.mjs'), ...args], { cwd: folder, env });
   started.push(child);
   return child;
 }
