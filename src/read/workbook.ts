@@ -8,7 +8,7 @@ const MOST_PACKED = 50 * 1024 * 1024;
 const MOST_PARTS = 2_000;
 const MOST_TIMES = 200;
 
-/** The first sheet of an .xlsx workbook that has any rows. A merged cell's text stands in each of the cells that it covers.
+/** The first sheet of an .xlsx workbook with a row in it. A merged cell's text stands in each of the cells that it covers.
  * @throws {SheetRefused} for anything that isn't a plain workbook, or unpacks to far more than it is. */
 export async function readWorkbook(bytes: Uint8Array): Promise<Sheet> {
   const parts = refuseHostile(bytes);

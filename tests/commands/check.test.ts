@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { check } from '../../src/commands/check.ts';
 import { foldedText } from '../../src/commands/folded-text.ts';
 import { UsageError } from '../../src/commands/io.ts';
+import { listener } from '../given/listener.ts';
 
 let dir: string;
 beforeEach(async () => {
@@ -14,14 +15,9 @@ beforeEach(async () => {
 afterEach(() => rm(dir, { recursive: true, force: true }));
 
 async function checked(args: readonly string[], width?: number) {
-  let [out, err] = ['', ''];
+  const { said, hear } = listener();
   const io = {
-    out: (text: string) => {
-      out += text;
-    },
-    err: (text: string) => {
-      err += text;
-    },
+    ...hear,
     cwd: dir,
     now: new Date('2026-04-01'),
     env: {},
@@ -29,7 +25,7 @@ async function checked(args: readonly string[], width?: number) {
     ...(width === undefined ? {} : { width }),
   };
   const exit = await check(['--cache', join(dir, 'cache'), ...args], io);
-  return { exit, out, err };
+  return { exit, ...said };
 }
 
 /** A stock that sheds gives a note with long advice. */

@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import writeXlsx from 'write-excel-file/node';
-import { importSheet } from '../../src/commands/import.ts';
 import { UsageError } from '../../src/commands/io.ts';
+import { importedIn } from '../given/imported-sheet.ts';
 
 let dir: string;
 beforeEach(async () => {
@@ -13,37 +13,8 @@ beforeEach(async () => {
 });
 afterEach(() => rm(dir, { recursive: true, force: true }));
 
-interface Answer {
-  readonly columns: readonly { header: string; as: string }[];
-  readonly accounted: Readonly<Record<'cells' | 'asFacts' | 'inAlso' | 'sayNothing' | 'headings' | 'loose', number>>;
-  readonly entries: readonly {
-    id: string;
-    state: string;
-    file: string;
-    text: string;
-    lacks: string[];
-    photographs: string[];
-  }[];
-}
-
-async function imported(sheet: string | Uint8Array, more: readonly string[] = [], name = 'tapes.csv') {
-  await writeFile(join(dir, name), sheet);
-  let [out, err] = ['', ''];
-  const io = {
-    out: (text: string) => {
-      out += text;
-    },
-    err: (text: string) => {
-      err += text;
-    },
-    cwd: dir,
-    now: new Date('2026-04-01'),
-    env: {},
-    terminal: false,
-  };
-  await importSheet([name, '--collection', 'c', '--format', 'json', ...more], io);
-  return { ...(JSON.parse(out) as Answer), err };
-}
+const imported = (sheet: string | Uint8Array, more: readonly string[] = [], name = 'tapes.csv') =>
+  importedIn(dir, sheet, { more, name });
 
 /** What can be told of the cells of one row, by heading. */
 async function rowOf(heads: readonly string[], cells: readonly string[], others: readonly (readonly string[])[] = []) {

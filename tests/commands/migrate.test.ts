@@ -8,6 +8,7 @@ import { splitFiles } from '#read/collection.ts';
 import { validateAll } from '#validate/entries.ts';
 import { loadEntries } from '../../src/commands/load.ts';
 import { migrate, migrateBy } from '../../src/commands/migrate.ts';
+import { listener } from '../given/listener.ts';
 
 const KEPT = join(import.meta.dirname, '../collections/format-1');
 
@@ -33,14 +34,9 @@ beforeEach(async () => {
 afterEach(() => rm(dir, { recursive: true, force: true }));
 
 async function run(steps: readonly MigrationStep[] | undefined, ...args: string[]) {
-  let [out, err] = ['', ''];
+  const { said, hear } = listener();
   const io = {
-    out: (text: string) => {
-      out += text;
-    },
-    err: (text: string) => {
-      err += text;
-    },
+    ...hear,
     cwd: dir,
     now: new Date('2026-04-01'),
     env: {},
@@ -48,7 +44,7 @@ async function run(steps: readonly MigrationStep[] | undefined, ...args: string[
   };
   const given = ['--collection', dir, ...args];
   const exit = steps === undefined ? await migrate(given, io) : await migrateBy(steps, 3, given, io);
-  return { exit, out, err };
+  return { exit, ...said };
 }
 
 const textsIn = async () => {

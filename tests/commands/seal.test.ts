@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { asText, freshKey, seal as sealed } from '#publish/sealed.ts';
 import { UsageError } from '../../src/commands/io.ts';
 import { seal } from '../../src/commands/seal.ts';
+import { listener } from '../given/listener.ts';
 import { writeCollection } from '../given/written-collection.ts';
 
 let folder: string;
@@ -29,21 +30,16 @@ beforeAll(async () => {
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
 async function run(args: readonly string[], env: Record<string, string> = {}) {
-  let [out, err] = ['', ''];
+  const { said, hear } = listener();
   const io = {
-    out: (text: string) => {
-      out += text;
-    },
-    err: (text: string) => {
-      err += text;
-    },
+    ...hear,
     cwd: folder,
     now: new Date('2026-04-01T12:00:00'),
     env,
     terminal: false,
   };
   const exit = await seal([...args, '--cache', join(folder, 'cache')], io);
-  return { exit, out, err };
+  return { exit, ...said };
 }
 
 describe('seal', () => {

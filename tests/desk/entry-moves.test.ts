@@ -243,7 +243,7 @@ describe('an entry becomes again what it was', () => {
 });
 
 describe('what the collection says of itself', () => {
-  test('is begun by its first fact, and changed as any entry is', async () => {
+  test('is begun by its first fact, and changed like every other entry', async () => {
     const opened = await desk.open('collection', '');
     expect(opened).toMatchObject({ kind: 'collection', facts: { format: '1' }, problems: [] });
     const wish = {

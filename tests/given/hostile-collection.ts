@@ -17,8 +17,7 @@ const LONG = [
   '<style>*{display:none}</style><link rel=stylesheet href=//remote.example/x.css><base href=//remote.example>',
   '<a href="javascript:window.ran=1">l</a> [l](javascript:window.ran=1) ![p](//remote.example/p.png) <!--',
   '<iframe srcdoc="<script>parent.ran=1</script>"></iframe><meta http-equiv=refresh content=0;url=//remote.example>',
-  // biome-ignore lint/suspicious/noTemplateCurlyInString: it is what a template would fill in
-  '{{constructor.constructor("window.ran=1")()}} ${window.ran=1} <%= 1 %> {% raw %} %0d%0a&lt;b&gt;&#60;i&#62;',
+  '{{constructor.constructor("window.ran=1")()}} $\u007bwindow.ran=1} <%= 1 %> {% raw %} %0d%0a&lt;b&gt;&#60;i&#62;',
   '\u202Eturned \u2067inside \u2069\u2069 \u202D and out',
   '\nEND:VEVENT\nBEGIN:VALARM\r\nX: y',
 ].join(' ');

@@ -1,6 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { importSheet } from '../../src/commands/import.ts';
+import { listener } from './listener.ts';
 
 /** What `import --format json` answers. */
 export interface ImportAnswer {
@@ -32,16 +33,11 @@ export async function importedIn(
   { more = [], name = 'tapes.csv', typed }: ImportOptions = {},
 ) {
   await writeFile(join(dir, name), sheet);
-  let [out, err] = ['', ''];
+  const { said, hear } = listener();
   const asked: string[] = [];
   const answers = [...(typed ?? [])];
   const io = {
-    out: (text: string) => {
-      out += text;
-    },
-    err: (text: string) => {
-      err += text;
-    },
+    ...hear,
     cwd: dir,
     now: new Date('2026-04-01'),
     env: {},
@@ -58,7 +54,7 @@ export async function importedIn(
         }),
   };
   await importSheet([name, '--collection', 'c', '--format', 'json', ...more], io);
-  return { ...(JSON.parse(out) as ImportAnswer), err, asked, unused: answers };
+  return { ...(JSON.parse(said.out) as ImportAnswer), err: said.err, asked, unused: answers };
 }
 
 /** Rows as a CSV file, every cell in quotes. */

@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { seal } from '../../src/commands/seal.ts';
+import { listener } from '../given/listener.ts';
 import { writeCollection } from '../given/written-collection.ts';
 import { openBrowser } from '../site/browser.ts';
 import { askForPrograms } from './needed.ts';
@@ -38,14 +39,9 @@ beforeAll(async () => {
         .toBuffer(),
   );
   for (const id of ['words', 'link']) {
-    let [out, err] = ['', ''];
+    const { said, hear } = listener();
     const io = {
-      out: (text: string) => {
-        out += text;
-      },
-      err: (text: string) => {
-        err += text;
-      },
+      ...hear,
       cwd: folder,
       now: new Date('2026-04-01T12:00:00'),
       env: { SEAL_PASSPHRASE: WORDS },
@@ -55,8 +51,8 @@ beforeAll(async () => {
       [id, '--collection', 'collection', '--cache', join(folder, 'cache'), '--out', `${id}.html`],
       io,
     );
-    if (exit !== 0) throw new Error(err);
-    keys.set(id, out.split('#')[1]?.trim() ?? '');
+    if (exit !== 0) throw new Error(said.err);
+    keys.set(id, said.out.split('#')[1]?.trim() ?? '');
   }
 });
 

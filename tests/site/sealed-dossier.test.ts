@@ -11,6 +11,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { AUDIENCES } from '#model/words.ts';
 import { Damaged, fromText, unseal, WrongWords } from '#publish/sealed.ts';
 import { seal } from '../../src/commands/seal.ts';
+import { listener } from '../given/listener.ts';
 import { MAY_BE_TOLD, TOLD_EVERYTHING, wordsToldIn } from '../given/told-everything.ts';
 import { writeCollection } from '../given/written-collection.ts';
 import { openBrowser } from './browser.ts';
@@ -28,14 +29,9 @@ async function sealed(
   more: readonly string[] = [],
 ): Promise<{ file: string; text: string; out: string; err: string; exit: number }> {
   const file = join(folder, `${id}-${more.join('').replace(/\W/g, '')}.html`);
-  let [out, err] = ['', ''];
+  const { said, hear } = listener();
   const io = {
-    out: (text: string) => {
-      out += text;
-    },
-    err: (text: string) => {
-      err += text;
-    },
+    ...hear,
     cwd: folder,
     now: new Date('2026-04-01T12:00:00'),
     env: { SEAL_PASSPHRASE: WORDS },
@@ -57,7 +53,7 @@ async function sealed(
     io,
   );
   const text = exit === 0 && !more.includes('--dry-run') ? await readFile(file, 'utf8') : '';
-  return { file, text, out, err, exit };
+  return { file, text, ...said, exit };
 }
 
 const payloadOf = (text: string) => /-----BEGIN AGE[\s\S]+?-----END AGE ENCRYPTED FILE-----/.exec(text)?.[0] ?? '';

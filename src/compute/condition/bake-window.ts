@@ -21,7 +21,7 @@ interface WindowPractice {
 
 const WEEK_HOURS = 7 * 24;
 
-/** Shortest first. They rest on different things, and no figure between them has any source at all: plan for the first. */
+/** Shortest first. They rest on different things, and a figure between them has no source at all: plan for the first. */
 const WINDOW_PRACTICES: readonly WindowPractice[] = [
   {
     practice: 'common-practice',

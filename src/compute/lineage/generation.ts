@@ -90,7 +90,7 @@ function isFirst(reel: Reel, parents: readonly string[], byId: ReadonlyMap<strin
   });
 }
 
-/** Shares the set where one parent alone has any, so that a long chain costs nothing. */
+/** Shares the set where only one parent has one, so that a long chain costs nothing. */
 function union(sets: readonly ReadonlySet<string>[]): ReadonlySet<string> {
   const full = [...new Set(sets.filter((set) => set.size > 0))];
   const [first, ...others] = full;

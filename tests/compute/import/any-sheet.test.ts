@@ -106,7 +106,7 @@ const sheets = fc.record({
 const READERS = new Map(SHEET_KINDS.map((kind) => [kind, cellReader(kind)] as const));
 const readerOf = (kind: SheetKind) => READERS.get(kind) ?? cellReader(kind);
 
-test('any sheet comes in as any kind: every cell is accounted for, and every entry can be read again', () => {
+test('a sheet of whatever kind comes in: every cell is accounted for, and every entry can be read again', () => {
   fc.assert(
     fc.property(sheets, ({ kind, headings, body }) => {
       const rows = [headings, ...body].map((cells, at) => ({ line: at + 1, cells }));

@@ -35,7 +35,7 @@ function doubtAbout(
   const [inLog, onMaster] = [speedInWords(logged.value), speedInWords(master.value)];
   const better = isFaster
     ? `A ${inLog} copy is a better tape, and takes a machine that runs so; one run fast is an ordinary ${onMaster} tape, with less at the top.`
-    : `A copy below the master’s speed was usually made for another use; one run slow is as good as any.`;
+    : `A copy below the master’s speed was usually made for another use; one run slow is no worse.`;
   return {
     place: logged.place,
     message: `The log gives ${inLog} for a copy of a ${onMaster} master, which can mean two things.`,
