@@ -5,6 +5,7 @@ import { baseAddress, iiifFiles } from '#publish/iiif.ts';
 import { exportAs } from '../../src/commands/export.ts';
 import { UsageError } from '../../src/commands/io.ts';
 import { entriesOf, known, reel } from '../given/entries.ts';
+import type { ReadManifest } from '../given/read-manifest.ts';
 
 const place = { file: 'reels/low-water.md', line: 1, column: 1, field: '' };
 const picture: PublishedPhotograph = {
@@ -28,8 +29,7 @@ const lowWater = reel('low-water', {
   rights: known('free words'),
 });
 
-// biome-ignore lint/suspicious/noExplicitAny: read as a viewer would, from the file
-let manifest: any;
+let manifest: ReadManifest;
 beforeAll(() => {
   const files = iiifFiles(
     entriesOf({ reels: [lowWater] }),
