@@ -36,7 +36,9 @@ function parse<T extends ParseArgsOptionsConfig>(args: readonly string[], option
     return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
   } catch (error) {
     const names = Object.keys(options).map((name) => `--${name}`);
-    throw new UsageError(`${error instanceof Error ? error.message : String(error)}\nThere are: ${names.join(', ')}.`);
+    // What follows is about a value that begins with a dash, which none of ours does.
+    const [said] = String(error instanceof Error ? error.message : error).split('. To specify a positional argument');
+    throw new UsageError(`${said?.replace(/\.$/, '')}. There are: ${names.join(', ')}.`);
   }
 }
 
