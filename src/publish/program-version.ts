@@ -3,7 +3,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 
 const ROOT = resolve(import.meta.dirname, '../..');
-const PARTS = ['src/**/*', 'public/**/*', 'package.json', 'package-lock.json'];
+const PARTS = ['src/**/*', 'public/**/*', 'astro.config.mjs', 'package.json', 'package-lock.json'];
 
 /** A checksum of all that pages are made by: this program's own files, the list of its packages, and Node. */
 export function programVersion(): string {
