@@ -6,6 +6,7 @@ import { isEntryKind } from './address.ts';
 import { linkProblem, notPlain, strayFolder, unlistable } from './collection-problems.ts';
 import { type EntryMemory, statOf } from './entry-memory.ts';
 import { type SplitEntry, splitEntry } from './front-matter.ts';
+import { withPlainEnvironment } from './plain-environment.ts';
 import { readSource } from './read-source.ts';
 import type { SourceFile } from './source-file.ts';
 
@@ -34,7 +35,7 @@ const DEEPEST = 6;
  * @throws {NoCollection} when there is no such folder. */
 export function readCollection(dir: string, memory?: EntryMemory): CollectionFiles {
   const reader = new Reader(realFolder(dir), memory);
-  reader.folder('', 0);
+  withPlainEnvironment(() => reader.folder('', 0));
   const { entries, images, logs, problems } = reader;
   memory?.keepOnly(new Set(entries.map(({ path }) => path)));
   return collectionOf(entries, images, logs, problems);
