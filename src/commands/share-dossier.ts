@@ -61,8 +61,11 @@ export function whyUncertain({ problems }: Catalogue, share: Share): string | un
 }
 
 /** The state of a catalogue in twelve figures: the same entries on the same day give the same. */
-export const fingerprintOf = (catalogue: Catalogue): string =>
-  createHash('sha256').update(catalogueJson(catalogue)).digest('hex').slice(0, 12);
+export function fingerprintOf(catalogue: Catalogue): string {
+  const hash = createHash('sha256');
+  for (const part of catalogueJson(catalogue)) hash.update(part);
+  return hash.digest('hex').slice(0, 12);
+}
 
 /** What each share would show, for its owner's pages. */
 export function ownShares(catalogue: Catalogue): ReadonlyMap<string, OwnShare> {

@@ -8,23 +8,40 @@ import type { Worked } from '#model/worked.ts';
 /** The version of the file's shape. */
 const SHAPE = 1;
 
-/** The whole catalogue for programs: plain numbers, the unit in the key's name or in `unit`. */
-export function catalogueJson(catalogue: Catalogue): string {
-  const { problems, accepted, attention, reels, lineage } = catalogue;
-  const told = {
-    catalogue: SHAPE,
-    made: catalogue.today,
-    problems,
-    accepted: accepted.map(acceptedJson),
-    reels: reels.map(reelJson),
-    lineages: lineage.byEdition.map(({ edition, reels: ids, edges }) => ({
-      edition,
-      reels: ids,
-      edges: edges.map(({ from, to, how }) => ({ from, to, how })),
-    })),
-    attention: attention.map(({ code, reel, message, action }) => ({ code, reel, message, action })),
-  };
-  return `${JSON.stringify(told, null, 1)}\n`;
+/** Characters that are given out at a time, or somewhat more. */
+const A_PART = 1_000_000;
+
+/** The whole catalogue for programs: plain numbers, the unit in the key's name or in `unit`. It comes in parts, since all
+ * of a large one is more than need be held at once; each thing of a list has a line of its own. */
+export function* catalogueJson(catalogue: Catalogue): Generator<string, void> {
+  let part = '';
+  for (const line of linesOf(catalogue)) {
+    part += line;
+    if (part.length < A_PART) continue;
+    yield part;
+    part = '';
+  }
+  yield part;
+}
+
+function* linesOf({ today, problems, accepted, attention, reels, lineage }: Catalogue): Generator<string, void> {
+  yield `{"catalogue":${SHAPE},"made":${JSON.stringify(today)}`;
+  yield* list('problems', problems, (problem) => problem);
+  yield* list('accepted', accepted, acceptedJson);
+  yield* list('reels', reels, reelJson);
+  yield* list('lineages', lineage.byEdition, ({ edition, reels: ids, edges }) => ({
+    edition,
+    reels: ids,
+    edges: edges.map(({ from, to, how }) => ({ from, to, how })),
+  }));
+  yield* list('attention', attention, ({ code, reel, message, action }) => ({ code, reel, message, action }));
+  yield '\n}\n';
+}
+
+function* list<T>(name: string, items: readonly T[], told: (item: T) => object): Generator<string, void> {
+  yield `,\n"${name}":[`;
+  for (const [at, item] of items.entries()) yield `${at === 0 ? '' : ','}\n${JSON.stringify(told(item))}`;
+  yield ']';
 }
 
 /** An accepted problem in the one shape of all problems, with the owner’s reason beside it. */

@@ -1,9 +1,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { AstroPrerenderer, RouteData } from 'astro';
+import { takeBytes } from '#render/page-bytes.ts';
 import { handOver, type Site } from '#render/site.ts';
+import { type KeptPages, pageFile } from './kept-pages.ts';
 import { PageReads, type Reads } from './page-reads.ts';
-import type { PageStore } from './page-store.ts';
 
 /** Of a page that is kept: what it read, and what the answers came to. */
 export interface PageNote {
@@ -22,8 +23,10 @@ interface Making {
   readonly site: Site;
   /** Where the pages go; absolute. */
   readonly into: string;
-  /** Pages of the last build, and where those of this one are kept; without it every page is made. */
-  readonly store?: PageStore<PageNote> | undefined;
+  /** The pages of the last build, and notes for the next; without it every page is made. */
+  readonly kept?: KeptPages<PageNote> | undefined;
+  /** What is to be done before; when it fails, no page is made. */
+  readonly after?: Promise<void> | undefined;
 }
 
 /** The builder's own way to make pages, but for those of entries: each is made from what it asks of the site, and taken
@@ -36,6 +39,7 @@ export function keepingEntryPages(own: AstroPrerenderer, making: Making): AstroP
     teardown: async () => own.teardown?.(),
     getStaticPaths: async () => {
       const all = await own.getStaticPaths();
+      await making.after;
       // Of two pages at one address the first is made, as the builder does.
       const ours = new Map(
         all
@@ -56,20 +60,20 @@ interface Path {
 
 const isOurs = ({ pathname, route }: Path) => OF_ENTRIES.has(route.route) && PLAIN.test(pathname);
 
-async function makePages(paths: readonly Path[], own: AstroPrerenderer, { site, into, store }: Making): Promise<void> {
+async function makePages(paths: readonly Path[], own: AstroPrerenderer, { site, into, kept }: Making): Promise<void> {
   const pageReads = new PageReads(site);
   const write = (pathname: string, html: Uint8Array) => {
     mkdirSync(join(into, pathname));
-    writeFileSync(join(into, pathname, 'index.html'), html);
+    writeFileSync(pageFile(into, pathname), html);
   };
   for (const folder of new Set(paths.map(({ pathname }) => dirname(pathname)))) {
     mkdirSync(join(into, folder), { recursive: true });
   }
   try {
     for (const { pathname, route } of paths) {
-      const before = store?.before(pathname);
+      const before = kept?.before(pathname);
       if (before !== undefined && pageReads.digest(before.note.reads) === before.note.digest) {
-        store?.keepOn(pathname, before);
+        kept?.keepOn(pathname);
         write(pathname, before.html);
         continue;
       }
@@ -77,8 +81,8 @@ async function makePages(paths: readonly Path[], own: AstroPrerenderer, { site, 
       handOver(seen);
       const html = await htmlOf(own, pathname, route, site.base);
       write(pathname, html);
-      const digest = store && pageReads.digest(reads());
-      if (digest !== undefined) store?.keep(pathname, { note: { reads: reads(), digest }, html });
+      const digest = kept && pageReads.digest(reads());
+      if (digest !== undefined) kept?.keep(pathname, { note: { reads: reads(), digest }, html });
     }
   } finally {
     handOver(site);
@@ -87,8 +91,10 @@ async function makePages(paths: readonly Path[], own: AstroPrerenderer, { site, 
 
 async function htmlOf(own: AstroPrerenderer, pathname: string, route: RouteData, base: string): Promise<Uint8Array> {
   const request = new Request(new URL(`${base}${pathname.slice(1)}/`, ORIGIN));
+  const taken = takeBytes();
   const answer = await own.render(request, { routeData: route });
   const response = answer instanceof Response ? answer : answer.response;
+  const bytes = taken();
   if (response.status !== 200) throw new Error(`fault: the page ${pathname} answered ${response.status}`);
-  return new Uint8Array(await response.arrayBuffer());
+  return bytes ?? new Uint8Array(await response.arrayBuffer());
 }

@@ -4,8 +4,8 @@ import type { AstroInlineConfig, AstroIntegration } from 'astro';
 import { handOver, type Site } from '#render/site.ts';
 import { isCode } from './atomic.ts';
 import { keepingEntryPages, type PageNote } from './entry-pages.ts';
+import type { KeptPages } from './kept-pages.ts';
 import type { LivePages } from './live-pages.ts';
-import type { PageStore } from './page-store.ts';
 import { inWorkroom } from './workroom.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
@@ -17,9 +17,11 @@ const WORKROOMS = join(ROOT, '.cache', 'building');
 
 interface Keeping {
   /** The pages of the last build, of which those are taken that would come out the same. */
-  readonly store?: PageStore<PageNote> | undefined;
+  readonly kept?: KeptPages<PageNote> | undefined;
   /** Keeps the bundled pages, to make single ones after the build. */
   readonly live?: LivePages | undefined;
+  /** Something that is to be done before the pages of entries are made; when it fails, they aren't. */
+  readonly after?: Promise<void> | undefined;
 }
 
 /** Builds every page of the site into a folder. The pages find the site through the global object (`site()`), since
@@ -43,7 +45,7 @@ async function buildIn(
   site: Site,
   into: string,
   which: keyof typeof PAGES,
-  { store, live }: Keeping,
+  { kept, live, after }: Keeping,
 ): Promise<void> {
   const { build } = await import('astro');
   // For pages that go to a place outside the current folder, the builder keeps its half-made ones in the current folder.
@@ -55,7 +57,7 @@ async function buildIn(
       name: 'entry-pages',
       hooks: {
         'astro:build:start': ({ setPrerenderer }) => {
-          setPrerenderer((own) => keepingEntryPages(live?.keep(own) ?? own, { site, into: pages, store }));
+          setPrerenderer((own) => keepingEntryPages(live?.keep(own) ?? own, { site, into: pages, kept, after }));
         },
       },
     };

@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 import type { Site } from '#render/site.ts';
 import { type Ask, type Question, type Questions, questionsOf } from './page-questions.ts';
 import { seenSite } from './seen-site.ts';
@@ -71,4 +71,4 @@ function nothingLost(_key: string, value: unknown): unknown {
   return value;
 }
 
-const checksum = (of: string) => createHash('sha256').update(of).digest('base64');
+const checksum = (of: string) => hash('sha256', of, 'base64');

@@ -48,7 +48,9 @@ export class ServedSite implements Fresh {
       this.#pictures = into;
     }
     this.pages.show(await siteOf(catalogue, this.#photographs.published, options));
-    this.#texts = new Map([...indexTexts(catalogue)].map(([name, make]) => [`/${name}`, onceMade(make)]));
+    this.#texts = new Map(
+      [...indexTexts(catalogue)].map(([name, make]) => [`/${name}`, onceMade(() => [...make()].join(''))]),
+    );
   }
 
   /** Text search knows of this catalogue when it is done; number search does from when it is shown.

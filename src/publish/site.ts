@@ -14,8 +14,8 @@ import { catalogueJson } from './catalogue-json.ts';
 import type { PageNote } from './entry-pages.ts';
 import { type ReplaceOptions, replaceWhole } from './finished-folder.ts';
 import { buildPages } from './integration.ts';
+import { KeptPages } from './kept-pages.ts';
 import type { LivePages } from './live-pages.ts';
-import { PageStore } from './page-store.ts';
 import { type PhotographWanted, type PublishedPhotographs, publishPhotographs } from './photographs.ts';
 import { sha256 } from './picture-cache.ts';
 import { problemLines } from './problem-lines.ts';
@@ -59,27 +59,38 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
       });
       progress('pages');
       const site = await siteOf(catalogue, published.photographs, options);
-      const pages = keptPages(options);
-      try {
-        await buildPages(site, into, 'site', { store: pages, live: options.live });
-        pages.replace();
-      } catch (error) {
-        pages.abandon();
-        throw error;
-      }
-      progress('text index');
+      const kept = keptPages(options);
+      await pagesAndTextIndex(catalogue, site, into, { kept, options });
+      progress('indexes');
       for (const [name, text] of indexTexts(catalogue)) await writeFile(join(into, name), text());
-      if (options.textIndex !== false) await writeTextIndex(catalogue, into);
       if (options.address !== undefined) await writeManifests(catalogue, published.photographs, into, options.address);
+      kept.replace();
       return published;
     },
     options,
   );
 }
 
-/** The pages of this site's last build. Each collection has a file of its own, for each place that its pages stand at. */
-function keptPages({ cache, collection, base }: SiteOptions): PageStore<PageNote> {
-  return new PageStore(join(cache, 'pages', sha256(JSON.stringify([collection, base])).slice(0, 32)), programVersion());
+/** The index's maker is a program of its own, and works while the pages are bundled. It is done before the many pages are
+ * made: both at once would take half as much memory again. Whichever fails, the other has ended too when this throws. */
+async function pagesAndTextIndex(
+  catalogue: Catalogue,
+  site: Site,
+  into: string,
+  { kept, options }: { readonly kept: KeptPages<PageNote>; readonly options: SiteOptions },
+): Promise<void> {
+  const { live, textIndex = true } = options;
+  const control = new AbortController();
+  const index = textIndex ? writeTextIndex(catalogue, into, control.signal) : undefined;
+  const pages = buildPages(site, into, 'site', { kept, live, after: index });
+  pages.catch((error: unknown) => control.abort(error));
+  for (const end of await Promise.allSettled([index, pages])) if (end.status === 'rejected') throw end.reason;
+}
+
+/** The pages of this site's last build. Each collection has notes of its own, for each place that its pages stand at. */
+function keptPages({ out, cache, collection, base }: SiteOptions): KeptPages<PageNote> {
+  const name = sha256(JSON.stringify([collection, base, out])).slice(0, 32);
+  return new KeptPages(join(cache, 'pages', name), programVersion(), out);
 }
 
 /** What the owner's pages are made from. */
@@ -106,11 +117,11 @@ export async function siteOf(
   };
 }
 
-/** `catalogue.json` and the number index, each made when it is asked for; by name. */
-export const indexTexts = (catalogue: Catalogue): ReadonlyMap<string, () => string> =>
-  new Map([
+/** `catalogue.json` and the number index, each made when it is asked for, in parts; by name. */
+export const indexTexts = (catalogue: Catalogue) =>
+  new Map<string, () => Iterable<string>>([
     ['catalogue.json', () => catalogueJson(catalogue)],
-    ['numbers.json', () => withoutTurns(JSON.stringify(makeNumberIndex(catalogue.numbers())))],
+    ['numbers.json', () => [withoutTurns(JSON.stringify(makeNumberIndex(catalogue.numbers())))]],
   ]);
 
 /** @param signal  ends it early, which throws its reason. */

@@ -51,7 +51,7 @@ export async function benchCollection(folder: string, reels: number): Promise<re
     row('build, cold', reels, build, buildFloor, 1.3),
     limit('build, cold: peak memory (MiB)', reels, build.peakMiB, PEAK_MIB, build),
     limit('the heaviest page, gzipped (kB)', reels, heaviestKB, PAGE_KB, build),
-    ...(await benchRebuild(folder, reels, { collection, cache: join(folder, 'cache'), today: TODAY })),
+    ...(await benchRebuild(folder, reels, { collection, site: out, cache: join(folder, 'cache'), today: TODAY })),
   ];
 }
 

@@ -7,23 +7,31 @@ import { type BenchRow, round } from './row.ts';
 
 const ROOT = join(import.meta.dirname, '..', '..');
 
+/** What was built before the change. */
+interface Unchanged {
+  readonly collection: string;
+  /** The folder that the unchanged collection's site stands in. */
+  readonly site: string;
+  /** What that build left. */
+  readonly cache: string;
+  readonly today: string;
+}
+
 /** A build after one entry was changed, held against one of the same entries from nothing, with the text index and
- * without it; both must write the same bytes.
- *
- * @param cache  holds what a build of the unchanged collection left. */
+ * without it; both must write the same bytes. */
 export async function benchRebuild(
   folder: string,
   reels: number,
-  { collection, cache, today }: { readonly collection: string; readonly cache: string; readonly today: string },
+  { collection, site, cache, today }: Unchanged,
 ): Promise<readonly BenchRow[]> {
   const files = globSync('reels/*.md', { cwd: collection }).sort();
   const file = join(collection, files[Math.floor(files.length / 2)] ?? '');
   await writeFile(file, (await readFile(file, 'utf8')).replace(/^title: .*$/m, 'title: Quandrel, side 1'));
-  const warm = await publishOnce(collection, join(folder, `rebuilt-${reels}`), cache, today);
+  const warm = await publishOnce(collection, site, cache, today);
   const fresh = join(folder, `cold-cache-${reels}`);
   await rm(fresh, { recursive: true, force: true });
   const cold = await publishOnce(collection, join(folder, `rebuilt-cold-${reels}`), fresh, today);
-  expectSame(join(folder, `rebuilt-${reels}`), join(folder, `rebuilt-cold-${reels}`));
+  expectSame(site, join(folder, `rebuilt-cold-${reels}`));
   const row = (work: string, seconds: number, floor: number, goal: number): BenchRow => ({
     work,
     size: reels,

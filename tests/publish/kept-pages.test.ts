@@ -1,11 +1,11 @@
 import { globSync, readFileSync } from 'node:fs';
-import { cp, mkdir, mkdtemp, readdir, readFile, rm, utimes, writeFile } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readdir, readFile, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { PageNote } from '#publish/entry-pages.ts';
 import { buildPages } from '#publish/integration.ts';
-import { type PackedPage, PageStore, type StoredPage } from '#publish/page-store.ts';
+import { type KeptPage, KeptPages, pageFile } from '#publish/kept-pages.ts';
 import { publishSite, siteOf } from '#publish/site.ts';
 import { loadCatalogue } from '../../src/commands/load.ts';
 import { ownShares } from '../../src/commands/share-dossier.ts';
@@ -66,30 +66,31 @@ test('after any edits a build that takes pages from the last one is a build from
   }
 }, 3_600_000);
 
-class CountingStore extends PageStore<PageNote> {
+class CountedPages extends KeptPages<PageNote> {
   readonly made: string[] = [];
   readonly taken: string[] = [];
 
-  override keep(address: string, page: StoredPage<PageNote>): void {
+  override keep(address: string, page: KeptPage<PageNote>): void {
     this.made.push(address);
     super.keep(address, page);
   }
 
-  override keepOn(address: string, page: PackedPage<PageNote>): void {
+  override keepOn(address: string): void {
     this.taken.push(address);
-    super.keepOn(address, page);
+    super.keepOn(address);
   }
 }
 
-async function pagesMade(): Promise<CountingStore> {
+async function pagesMade(): Promise<CountedPages> {
   const catalogue = await load();
-  const store = new CountingStore(at('counted'), 'this version');
+  const kept = new CountedPages(at('counted'), 'this version', at('last'));
   const site = await siteOf(catalogue, new Map(), { base: '/', collection: at('collection') });
   await mkdir(at('made'), { recursive: true });
-  await buildPages(site, at('made'), 'site', { store });
-  store.replace();
-  await rm(at('made'), { recursive: true, force: true });
-  return store;
+  await buildPages(site, at('made'), 'site', { kept });
+  kept.replace();
+  await rm(at('last'), { recursive: true, force: true });
+  await rename(at('made'), at('last'));
+  return kept;
 }
 
 test('a new title makes the pages that show it, and no others; an unseen change of the file none', async () => {
@@ -109,69 +110,84 @@ test('a new title makes the pages that show it, and no others; an unseen change 
   expect(third.made).toEqual([]);
 }, 300_000);
 
-test('pages from a file that is damaged anywhere, or of another version, are not believed', async () => {
-  const html = (text: string) => Buffer.from(text.repeat(20));
-  const made = new PageStore<string>(at('store'), 'one');
-  for (const name of ['a', 'b']) made.keep(`/reels/${name}`, { note: `of ${name}`, html: html(name) });
+const ADDRESSES = ['/reels/a', '/reels/b'];
+const htmlOf = (address: string) => Buffer.from(address.repeat(20));
+
+/** Notes at `notes` of a site at `site`, which is made whole. */
+async function keepTwo(): Promise<void> {
+  const made = new KeptPages<string>(at('notes'), 'one', at('site'));
+  for (const address of ADDRESSES) {
+    await mkdir(join(at('site'), address), { recursive: true });
+    await writeFile(pageFile(at('site'), address), htmlOf(address));
+    made.keep(address, { note: `of ${address}`, html: htmlOf(address) });
+  }
   made.replace();
-  const sound = await readFile(at('store'));
-  const read = () => {
-    const store = new PageStore<string>(at('store'), 'one');
-    const found = ['a', 'b'].map((name) => {
-      const page = store.before(`/reels/${name}`);
-      if (page === undefined) return 0;
-      expect([page.note, Buffer.from(page.html)]).toEqual([`of ${name}`, html(name)]);
-      return 1;
-    });
-    store.abandon();
-    return found.reduce<number>((sum, one) => sum + one, 0);
-  };
-  expect(read()).toBe(2);
+}
+
+/** Which of the two pages are there; those that are must be as they were made. */
+function found(version = 'one'): readonly string[] {
+  const kept = new KeptPages<string>(at('notes'), version, at('site'));
+  return ADDRESSES.filter((address) => {
+    const page = kept.before(address);
+    if (page === undefined) return false;
+    expect([page.note, Buffer.from(page.html)]).toEqual([`of ${address}`, htmlOf(address)]);
+    return true;
+  });
+}
+
+test('notes that are damaged anywhere, or of another version, are not believed', async () => {
+  await keepTwo();
+  const sound = await readFile(at('notes'));
+  expect(found()).toEqual(ADDRESSES);
+  expect(found('two')).toEqual([]);
   for (let byte = 0; byte < sound.length; byte += 1) {
     const damaged = Buffer.from(sound);
     damaged[byte] = (damaged[byte] ?? 0) ^ 1;
-    await writeFile(at('store'), damaged);
-    expect(read(), `byte ${byte}`).toBeLessThan(2);
+    await writeFile(at('notes'), damaged);
+    expect(found(), `byte ${byte}`).toEqual([]);
+    await writeFile(at('notes'), sound.subarray(0, byte));
+    expect(found(), `cut to ${byte}`).toEqual([]);
   }
-  for (let bytes = 0; bytes < sound.length; bytes += 7) {
-    await writeFile(at('store'), sound.subarray(0, bytes));
-    expect(read(), `cut to ${bytes}`).toBe(0);
-  }
-  await writeFile(at('store'), sound);
-  const other = new PageStore<string>(at('store'), 'two');
-  expect(other.before('/reels/a')).toBeUndefined();
-  other.abandon();
+  await rm(at('notes'));
+  expect(found()).toEqual([]);
 });
 
-test('a build that fails leaves the pages of the last one; one that ends keeps only what it used', async () => {
-  const store = () => new PageStore<string>(at('used'), 'one');
-  const first = store();
-  for (const name of ['a', 'b']) first.keep(name, { note: '', html: Buffer.from(name) });
-  first.replace();
-
-  const failed = store();
-  failed.keep('c', { note: '', html: Buffer.from('c') });
-  failed.abandon();
-  const second = store();
-  const a = second.before('a');
-  if (a !== undefined) second.keepOn('a', a);
-  expect(second.before('c')).toBeUndefined();
-  second.replace();
-
-  const third = store();
-  expect(['a', 'b'].map((name) => third.before(name)?.html.toString())).toEqual(['a', undefined]);
-  third.abandon();
-  expect((await readdir(folder)).filter((name) => name.includes('used'))).toEqual(['used']);
+test('a page that was changed, cut short or removed since it was made is made again', async () => {
+  const [first = '', second = ''] = ADDRESSES;
+  const file = pageFile(at('site'), first);
+  for (const changed of [Buffer.from('another'), htmlOf(first).subarray(1), Buffer.from('')]) {
+    await keepTwo();
+    await writeFile(file, changed);
+    expect(found()).toEqual([second]);
+  }
+  await rm(file);
+  expect(found()).toEqual([second]);
+  await rm(at('site'), { recursive: true });
+  expect(found()).toEqual([]);
 });
 
-test('pages of a few sites are kept side by side, and those made longest ago go', async () => {
+test('a build that fails leaves the notes of the last one; one that ends keeps only what it used', async () => {
+  const [first = ''] = ADDRESSES;
+  await keepTwo();
+  const failed = new KeptPages<string>(at('notes'), 'one', at('site'));
+  failed.keep('/reels/c', { note: '', html: Buffer.from('c') });
+  expect(found()).toEqual(ADDRESSES);
+
+  const next = new KeptPages<string>(at('notes'), 'one', at('site'));
+  next.keepOn(first);
+  next.replace();
+  expect(found()).toEqual([first]);
+  expect((await readdir(folder)).filter((name) => name.includes('notes'))).toEqual(['notes']);
+});
+
+test('notes of a few sites are kept side by side, and those made longest ago go', async () => {
   const nameOf = (site: number) => String(site).padStart(32, '0');
+  const noteOf = (site: number) => new KeptPages<string>(at(`sites/${nameOf(site)}`), 'one', at('site')).replace();
   for (let site = 0; site < 9; site += 1) {
-    const file = at(`sites/${nameOf(site)}`);
-    new PageStore<string>(file, 'one').replace();
-    await utimes(file, site, site);
+    noteOf(site);
+    await utimes(at(`sites/${nameOf(site)}`), site, site);
   }
   await writeFile(at('sites/something else'), '');
-  new PageStore<string>(at(`sites/${nameOf(9)}`), 'one').replace();
+  noteOf(9);
   expect((await readdir(at('sites'))).sort()).toEqual([...[4, 5, 6, 7, 8, 9].map(nameOf), 'something else']);
 });
