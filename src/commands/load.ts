@@ -10,7 +10,6 @@ import { readPlaceLogs } from './place-logs.ts';
 
 export interface Loaded {
   readonly catalogue: Catalogue;
-  readonly files: CollectionFiles;
   /** Absolute: where what was made of photographs is kept between builds. */
   readonly cache: string;
 }
@@ -38,7 +37,7 @@ export async function loadCatalogue(
     climate,
     today,
   });
-  return { catalogue, files, cache };
+  return { catalogue, cache };
 }
 
 /** What opens photographs is loaded where there is one to open. */

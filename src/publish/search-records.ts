@@ -21,53 +21,57 @@ const WHAT: Record<Exclude<EntryKind, 'shares'>, string> = {
   notes: 'Note',
 };
 
-/** Every page of an entry as the text index holds it, with the filters that sort a shelf of tapes.
+/** Every page of an entry as the text index holds it, with the filters that sort a shelf of tapes. Its text is put
+ * together when it is read: the texts of all pages are much.
+ *
  * @param all  the numbers of these entries, where they are at hand already. */
 export function searchRecords(entries: Entries, all = gatherNumbers(entries)): readonly SearchRecord[] {
   const titles = titlesOf(entries);
   const numbers = Map.groupBy(all, ({ thing }) => `${thing.of === 'edition' ? 'editions' : 'reels'}/${thing.id}`);
-  const numbersOf = (entry: EntryBase) => (numbers.get(`${entry.folder}/${entry.id}`) ?? []).map((one) => one.number);
+  const numbersOf = ({ folder, id }: EntryBase) => (numbers.get(`${folder}/${id}`) ?? []).map((one) => one.number);
   const personName = (ref: PersonRef | undefined) => personText(ref, titles);
 
+  const record = recorder(numbersOf);
+
   const reels = entries.reels.map((reel) =>
-    record(reel, numbersOf(reel), reelTexts(reel, titles, personName), reelFilters(reel, titles)),
+    record(reel, () => reelTexts(reel, titles, personName), reelFilters(reel, titles)),
   );
   const editions = entries.editions.map((edition) => {
-    const { artist, label, territory, issued } = edition;
-    const texts = [textOf(artist), textOf(label), textOf(territory)];
-    return record(edition, numbersOf(edition), texts, { made: kindOf(edition.madeAs), year: yearsOf(valueOf(issued)) });
+    const { artist, label, territory, madeAs, issued } = edition;
+    const texts = () => [textOf(artist), textOf(label), textOf(territory)];
+    return record(edition, texts, { made: kindOf(madeAs), year: yearsOf(valueOf(issued)) });
   });
   const people = entries.people.map((person) =>
-    record(person, [], [...written(person.initials), ...written(person.did)], {}),
+    record(person, () => [...written(person.initials), ...written(person.did)]),
   );
-  const stocks = entries.stocks.map((stock) => record(stock, [], [textOf(stock.base), textOf(stock.binder)], {}));
-  const places = entries.places.map((place) => record(place, [], [textOf(place.address)], {}));
-  const rest = [...entries.machines, ...entries.notes].map((entry) => record(entry, [], [], {}));
+  const stocks = entries.stocks.map((stock) => record(stock, () => [textOf(stock.base), textOf(stock.binder)]));
+  const places = entries.places.map((place) => record(place, () => [textOf(place.address)]));
+  const rest = [...entries.machines, ...entries.notes].map((entry) => record(entry, () => []));
   return [...reels, ...editions, ...people, ...stocks, ...places, ...rest];
 }
 
 type Titles = ReadonlyMap<string, string>;
 type Filters = Readonly<Record<string, readonly string[]>>;
 
-function record(
-  entry: EntryBase,
-  numbers: readonly string[],
-  texts: readonly string[],
-  filters: Filters,
-): SearchRecord {
-  if (entry.folder === 'shares') throw new Error('fault: a share has no page');
-  const title = entry.title.value;
-  // The words for numbers stand last, so that an excerpt seldom shows them.
-  const words = [...new Set(numbers.flatMap(wordsOfNumber))];
-  const what = WHAT[entry.folder];
-  const given = Object.entries(filters).filter(([, values]) => values.length > 0);
-  return {
-    url: `/${entry.folder}/${entry.id}/`,
-    content: [title, ...texts, ...numbers, entry.body, words.join(' ')].filter((text) => text.trim() !== '').join('. '),
-    meta: { title, what },
-    filters: { what: [what], ...Object.fromEntries(given) },
+const recorder =
+  (numbersOf: (entry: EntryBase) => readonly string[]) =>
+  (entry: EntryBase, texts: () => readonly string[], filters: Filters = {}): SearchRecord => {
+    if (entry.folder === 'shares') throw new Error('fault: a share has no page');
+    const title = entry.title.value;
+    const what = WHAT[entry.folder];
+    const given = Object.entries(filters).filter(([, values]) => values.length > 0);
+    return {
+      url: `/${entry.folder}/${entry.id}/`,
+      get content() {
+        const numbers = numbersOf(entry);
+        // The words for numbers stand last, so that an excerpt seldom shows them.
+        const words = [...new Set(numbers.flatMap(wordsOfNumber))].join(' ');
+        return [title, ...texts(), ...numbers, entry.body, words].filter((text) => text.trim() !== '').join('. ');
+      },
+      meta: { title, what },
+      filters: { what: [what], ...Object.fromEntries(given) },
+    };
   };
-}
 
 function reelTexts(reel: Reel, titles: Titles, personName: (ref: PersonRef | undefined) => string): string[] {
   const recorded = valueOf(reel.recorded);

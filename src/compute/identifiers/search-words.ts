@@ -6,20 +6,14 @@ const SIGN = 'n0';
 const MOST_RUNS = 8;
 
 /** The words by which a text index finds a number in any spelling: an index that cuts at punctuation and matches a
- * word by its beginning doesn't find `QZX 4471` when the label says `QZX-4471-2`. Each row of neighbouring runs of
- * letters and figures, with a figure in it, becomes one word: n0qzx4471, n0qzx44712, n04471, n044712.
- * In order, without repeats; none for a text without a figure. */
+ * word by its beginning doesn't find `QZX 4471` when the label says `QZX-4471-2`. From each run of letters or figures
+ * on, all that follow become one word, if there is a figure in it: n0qzx44712, n044712, n02. A shorter one is found as
+ * the beginning of it. In order, without repeats; none for a text without a figure. */
 export function wordsOfNumber(written: string): readonly string[] {
-  const runs = runsOf(written).filter((run) => run.is !== 'between');
-  const words = runs.flatMap((_, from) => {
-    const rest = runs.slice(from, from + MOST_RUNS);
-    return rest.map((__, to) =>
-      rest
-        .slice(0, to + 1)
-        .map((run) => run.plain.replaceAll('?', ''))
-        .join(''),
-    );
-  });
+  const runs = runsOf(written)
+    .filter((run) => run.is !== 'between')
+    .map((run) => run.plain.replaceAll('?', ''));
+  const words = runs.map((_, from) => runs.slice(from, from + MOST_RUNS).join(''));
   return [...new Set(words.filter(hasFigure).map(signed))].sort();
 }
 
