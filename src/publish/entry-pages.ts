@@ -25,8 +25,6 @@ interface Making {
   readonly into: string;
   /** The pages of the last build, and notes for the next; without it every page is made. */
   readonly kept?: KeptPages<PageNote> | undefined;
-  /** What is to be done before; when it fails, no page is made. */
-  readonly after?: Promise<void> | undefined;
 }
 
 /** The builder's own way to make pages, but for those of entries: each is made from what it asks of the site, and taken
@@ -39,7 +37,6 @@ export function keepingEntryPages(own: AstroPrerenderer, making: Making): AstroP
     teardown: async () => own.teardown?.(),
     getStaticPaths: async () => {
       const all = await own.getStaticPaths();
-      await making.after;
       // Of two pages at one address the first is made, as the builder does.
       const ours = new Map(
         all

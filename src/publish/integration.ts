@@ -20,8 +20,6 @@ interface Keeping {
   readonly kept?: KeptPages<PageNote> | undefined;
   /** Keeps the bundled pages, to make single ones after the build. */
   readonly live?: LivePages | undefined;
-  /** Something that is to be done before the pages of entries are made; when it fails, they aren't. */
-  readonly after?: Promise<void> | undefined;
 }
 
 /** Builds every page of the site into a folder. The pages find the site through the global object (`site()`), since
@@ -45,7 +43,7 @@ async function buildIn(
   site: Site,
   into: string,
   which: keyof typeof PAGES,
-  { kept, live, after }: Keeping,
+  { kept, live }: Keeping,
 ): Promise<void> {
   const { build } = await import('astro');
   // For pages that go to a place outside the current folder, the builder keeps its half-made ones in the current folder.
@@ -57,7 +55,7 @@ async function buildIn(
       name: 'entry-pages',
       hooks: {
         'astro:build:start': ({ setPrerenderer }) => {
-          setPrerenderer((own) => keepingEntryPages(live?.keep(own) ?? own, { site, into: pages, kept, after }));
+          setPrerenderer((own) => keepingEntryPages(live?.keep(own) ?? own, { site, into: pages, kept }));
         },
       },
     };

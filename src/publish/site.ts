@@ -57,12 +57,12 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
         cache,
         progress: (done, of) => progress(`photographs ${done} of ${of}`),
       });
+      progress('indexes');
+      await writeIndexes(catalogue, into, options);
       progress('pages');
       const site = await siteOf(catalogue, published.photographs, options);
       const kept = keptPages(options);
-      await pagesAndTextIndex(catalogue, site, into, { kept, options });
-      progress('indexes');
-      for (const [name, text] of indexTexts(catalogue)) await writeFile(join(into, name), text());
+      await buildPages(site, into, 'site', { kept, live: options.live });
       if (options.address !== undefined) await writeManifests(catalogue, published.photographs, into, options.address);
       kept.replace();
       return published;
@@ -71,20 +71,19 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
   );
 }
 
-/** The index's maker is a program of its own, and works while the pages are bundled. It is done before the many pages are
- * made: both at once would take half as much memory again. Whichever fails, the other has ended too when this throws. */
-async function pagesAndTextIndex(
-  catalogue: Catalogue,
-  site: Site,
-  into: string,
-  { kept, options }: { readonly kept: KeptPages<PageNote>; readonly options: SiteOptions },
-): Promise<void> {
-  const { live, textIndex = true } = options;
+/** The text index's maker is a program of its own: meanwhile the other indexes are written. All are done before the pages
+ * are made, so that its memory isn't needed beside theirs. */
+async function writeIndexes(catalogue: Catalogue, into: string, { textIndex = true }: SiteOptions): Promise<void> {
   const control = new AbortController();
-  const index = textIndex ? writeTextIndex(catalogue, into, control.signal) : undefined;
-  const pages = buildPages(site, into, 'site', { kept, live, after: index });
-  pages.catch((error: unknown) => control.abort(error));
-  for (const end of await Promise.allSettled([index, pages])) if (end.status === 'rejected') throw end.reason;
+  const text = textIndex ? writeTextIndex(catalogue, into, control.signal) : undefined;
+  const others = writeIndexTexts(catalogue, into);
+  others.catch((error: unknown) => control.abort(error));
+  // Whichever fails, the other has ended too when this throws.
+  for (const end of await Promise.allSettled([others, text])) if (end.status === 'rejected') throw end.reason;
+}
+
+async function writeIndexTexts(catalogue: Catalogue, into: string): Promise<void> {
+  for (const [name, text] of indexTexts(catalogue)) await writeFile(join(into, name), text());
 }
 
 /** The pages of this site's last build. Each collection has notes of its own, for each place that its pages stand at. */
