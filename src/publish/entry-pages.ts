@@ -12,10 +12,11 @@ export interface PageNote {
   readonly digest: string;
 }
 
-/** A page for each entry: nearly all pages of a large site. The others are lists, which change with every entry. */
-const OF_ENTRIES = new Set(['/reels/[id]', '/editions/[id]', '/lineage/[id]']);
+/** The pages of entries, nearly all of a large site, and of labels, which are in order of ids and slow to draw. The others
+ * are lists, which change with every entry. */
+const KEPT = new Set(['/reels/[id]', '/editions/[id]', '/lineage/[id]', '/labels/[...page]']);
 /** Addresses that are the same as a path of a file on every system, and as an address in a request. */
-const PLAIN = /^\/[a-z]+\/[a-z0-9][a-z0-9-]*$/;
+const PLAIN = /^\/[a-z]+(?:\/[a-z0-9][a-z0-9-]*)?$/;
 /** Where the builder says that it is. No page shows it. */
 const ORIGIN = 'http://localhost:4321';
 
@@ -55,31 +56,24 @@ interface Path {
   readonly route: RouteData;
 }
 
-const isOurs = ({ pathname, route }: Path) => OF_ENTRIES.has(route.route) && PLAIN.test(pathname);
+const isOurs = ({ pathname, route }: Path) => KEPT.has(route.route) && PLAIN.test(pathname);
 
 async function makePages(paths: readonly Path[], own: AstroPrerenderer, { site, into, kept }: Making): Promise<void> {
   const pageReads = new PageReads(site);
-  const write = (pathname: string, html: Uint8Array) => {
-    mkdirSync(join(into, pathname));
-    writeFileSync(pageFile(into, pathname), html);
-  };
-  for (const folder of new Set(paths.map(({ pathname }) => dirname(pathname)))) {
-    mkdirSync(join(into, folder), { recursive: true });
-  }
+  const folders = new Set(paths.map(({ pathname }) => dirname(pathname)));
+  for (const folder of folders) mkdirSync(join(into, folder), { recursive: true });
   try {
     for (const { pathname, route } of paths) {
-      const before = kept?.before(pathname);
-      if (before !== undefined && pageReads.digest(before.note.reads) === before.note.digest) {
-        kept?.keepOn(pathname);
-        write(pathname, before.html);
-        continue;
-      }
+      if (!folders.has(pathname)) mkdirSync(join(into, pathname));
+      const note = kept?.noteOf(pathname);
+      const same = note !== undefined && pageReads.digest(note.reads) === note.digest;
+      if (same && kept?.take(pathname, into)) continue;
       const { seen, reads } = pageReads.watch();
       handOver(seen);
       const html = await htmlOf(own, pathname, route, site.base);
-      write(pathname, html);
+      writeFileSync(pageFile(into, pathname), html);
       const digest = kept && pageReads.digest(reads());
-      if (digest !== undefined) kept?.keep(pathname, { note: { reads: reads(), digest }, html });
+      if (digest !== undefined) kept?.keep(pathname, { reads: reads(), digest }, html);
     }
   } finally {
     handOver(site);

@@ -1,14 +1,21 @@
 import { hash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  fstatSync,
+  linkSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  readSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 import { temporaryName } from './atomic.ts';
 import { seal, unseal } from './picture-cache.ts';
-
-/** A page of the last build that is as it was made, with what was noted of it. */
-export interface KeptPage<T> {
-  readonly note: T;
-  readonly html: Uint8Array;
-}
 
 /** Of a page: the checksum of its bytes, and the note as JSON, which is read when it is asked for. */
 type Line = readonly [sha256: string, note: string];
@@ -33,6 +40,7 @@ export class KeptPages<T> {
   readonly #site: string;
   readonly #old: ReadonlyMap<string, Line>;
   readonly #new: [string, Line][] = [];
+  #bytes = Buffer.allocUnsafe(1 << 20);
 
   /** @param file  of the notes.
    * @param version  of the program that makes the pages.
@@ -45,27 +53,51 @@ export class KeptPages<T> {
     this.#old = new Map(notes?.version === version ? Object.entries(notes.pages) : []);
   }
 
-  /** The page that the last build made for an address; undefined when it made none or it has been changed since. */
-  before(address: string): KeptPage<T> | undefined {
+  /** What was noted of the page that the last build made for an address; undefined when it made none. */
+  noteOf(address: string): T | undefined {
     const line = this.#old.get(address);
-    if (line === undefined) return undefined;
-    let html: Uint8Array;
-    try {
-      html = readFileSync(pageFile(this.#site, address));
-    } catch {
-      return undefined;
-    }
-    return checksum(html) === line[0] ? { note: JSON.parse(line[1]) as T, html } : undefined;
+    return line === undefined ? undefined : (JSON.parse(line[1]) as T);
   }
 
-  keep(address: string, { note, html }: KeptPage<T>): void {
+  /** Puts the page of the last build into a new site, and keeps it for the next build too. The two sites then share the
+   * file, where the system lets them: nothing is ever written into a page that stands in a site.
+   *
+   * @param into  the folder of the new site, where the page's own folder is there and empty.
+   * @returns false when the page isn't there any more, or isn't as it was made: nothing is done then. */
+  take(address: string, into: string): boolean {
+    const line = this.#old.get(address);
+    const from = pageFile(this.#site, address);
+    const html = line && this.#bytesOf(from);
+    if (line === undefined || html === undefined || checksum(html) !== line[0]) return false;
+    const to = pageFile(into, address);
+    try {
+      linkSync(from, to);
+    } catch {
+      writeFileSync(to, html);
+    }
+    this.#new.push([address, line]);
+    return true;
+  }
+
+  /** Keeps a page that this build made. */
+  keep(address: string, note: T, html: Uint8Array): void {
     this.#new.push([address, [checksum(html), JSON.stringify(note)]]);
   }
 
-  /** Keeps a page of the last build for the next one too. */
-  keepOn(address: string): void {
-    const line = this.#old.get(address);
-    if (line !== undefined) this.#new.push([address, line]);
+  /** A file's bytes, until the next file's are asked for: one piece of memory does for them all. */
+  #bytesOf(path: string): Uint8Array | undefined {
+    let file: number | undefined;
+    try {
+      file = openSync(path, 'r');
+      const { size } = fstatSync(file);
+      if (size > this.#bytes.length) this.#bytes = Buffer.allocUnsafe(2 * size);
+      const read = readSync(file, this.#bytes, 0, size, 0);
+      return this.#bytes.subarray(0, read);
+    } catch {
+      return undefined;
+    } finally {
+      if (file !== undefined) closeSync(file);
+    }
   }
 
   /** Puts the new notes in the place of the old ones. */

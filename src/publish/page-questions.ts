@@ -1,6 +1,7 @@
 import { knownLinks } from '#render/known-links.ts';
 import type { Site } from '#render/site.ts';
 import { families } from '#render/views/family.ts';
+import { labelPages } from '#render/views/labels.ts';
 import { lookupOf } from '#render/views/lookup.ts';
 import { lineageOf, namedBy } from '#render/views/named-by.ts';
 
@@ -14,6 +15,7 @@ export function questionsOf(site: Site) {
   const { reelsOfEdition, reelsOfPerson, reissuesOf } = namedBy(catalogue);
   const { edgesInto, proposalsFor } = lineageOf(lineage);
   const { all, byNode, byId } = families(catalogue);
+  const labels = labelPages(catalogue);
   return {
     reel,
     edition,
@@ -37,6 +39,8 @@ export function questionsOf(site: Site) {
     photograph: (path: string) => catalogue.photographs.get(path),
     climateOf: (id: string) => catalogue.climate.get(id),
     linesOf: (file: string) => site.entryLines?.get(file),
+    labelPageCount: () => labels.count,
+    labelPage: (number: string) => labels.page(Number(number)),
     today: () => catalogue.today,
     collection: () => entries.collection,
     machines: () => entries.machines,

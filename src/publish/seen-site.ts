@@ -5,6 +5,7 @@ import type { KnownLinks } from '#render/known-links.ts';
 import { giving } from '#render/made-once.ts';
 import type { Site } from '#render/site.ts';
 import type { Families } from '#render/views/family.ts';
+import type { LabelPages } from '#render/views/labels.ts';
 import type { Lookup } from '#render/views/lookup.ts';
 import type { LineageOf, NamedBy } from '#render/views/named-by.ts';
 import type { Ask } from './page-questions.ts';
@@ -90,6 +91,12 @@ function seenCatalogue(ask: Ask): Catalogue {
     reelsOfPerson: (id) => ask('reelsOfPerson', id),
     reissuesOf: (id) => ask('reissuesOf', id),
   };
+  const labels: LabelPages = {
+    get count() {
+      return ask('labelPageCount');
+    },
+    page: (number) => ask('labelPage', String(number)),
+  };
   const families: Families = {
     get all() {
       return ask('families');
@@ -103,7 +110,7 @@ function seenCatalogue(ask: Ask): Catalogue {
       () => ask('familiesById'),
     ),
   };
-  return giving(catalogue, { lookup, links, named, families });
+  return giving(catalogue, { lookup, links, named, families, 'label pages': labels });
 }
 
 function seenEntries(ask: Ask): Entries {

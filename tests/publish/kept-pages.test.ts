@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { PageNote } from '#publish/entry-pages.ts';
 import { buildPages } from '#publish/integration.ts';
-import { type KeptPage, KeptPages, pageFile } from '#publish/kept-pages.ts';
+import { KeptPages, pageFile } from '#publish/kept-pages.ts';
 import { publishSite, siteOf } from '#publish/site.ts';
 import { loadCatalogue } from '../../src/commands/load.ts';
 import { ownShares } from '../../src/commands/share-dossier.ts';
@@ -70,14 +70,15 @@ class CountedPages extends KeptPages<PageNote> {
   readonly made: string[] = [];
   readonly taken: string[] = [];
 
-  override keep(address: string, page: KeptPage<PageNote>): void {
+  override keep(address: string, note: PageNote, html: Uint8Array): void {
     this.made.push(address);
-    super.keep(address, page);
+    super.keep(address, note, html);
   }
 
-  override keepOn(address: string): void {
-    this.taken.push(address);
-    super.keepOn(address);
+  override take(address: string, into: string): boolean {
+    const taken = super.take(address, into);
+    if (taken) this.taken.push(address);
+    return taken;
   }
 }
 
@@ -118,38 +119,46 @@ async function keepTwo(): Promise<void> {
   const made = new KeptPages<string>(at('notes'), 'one', at('site'));
   for (const address of ADDRESSES) {
     await mkdir(join(at('site'), address), { recursive: true });
+    await rm(pageFile(at('site'), address), { force: true });
     await writeFile(pageFile(at('site'), address), htmlOf(address));
-    made.keep(address, { note: `of ${address}`, html: htmlOf(address) });
+    made.keep(address, `of ${address}`, htmlOf(address));
   }
   made.replace();
 }
 
-/** Which of the two pages are there; those that are must be as they were made. */
-function found(version = 'one'): readonly string[] {
+/** Which of the two pages are taken into a new site; those that are must be as they were made. */
+async function found(version = 'one'): Promise<readonly string[]> {
   const kept = new KeptPages<string>(at('notes'), version, at('site'));
-  return ADDRESSES.filter((address) => {
-    const page = kept.before(address);
-    if (page === undefined) return false;
-    expect([page.note, Buffer.from(page.html)]).toEqual([`of ${address}`, htmlOf(address)]);
-    return true;
-  });
+  await rm(at('next'), { recursive: true, force: true });
+  const taken: string[] = [];
+  for (const address of ADDRESSES) {
+    await mkdir(join(at('next'), address), { recursive: true });
+    const note = kept.noteOf(address);
+    if (!kept.take(address, at('next'))) continue;
+    expect([note, await readFile(pageFile(at('next'), address))]).toEqual([`of ${address}`, htmlOf(address)]);
+    taken.push(address);
+  }
+  expect(globSync('**/index.html', { cwd: at('next') }).sort()).toEqual(
+    taken.map((one) => `${one.slice(1)}/index.html`),
+  );
+  return taken;
 }
 
 test('notes that are damaged anywhere, or of another version, are not believed', async () => {
   await keepTwo();
   const sound = await readFile(at('notes'));
-  expect(found()).toEqual(ADDRESSES);
-  expect(found('two')).toEqual([]);
+  expect(await found()).toEqual(ADDRESSES);
+  expect(await found('two')).toEqual([]);
   for (let byte = 0; byte < sound.length; byte += 1) {
     const damaged = Buffer.from(sound);
     damaged[byte] = (damaged[byte] ?? 0) ^ 1;
     await writeFile(at('notes'), damaged);
-    expect(found(), `byte ${byte}`).toEqual([]);
+    expect(await found(), `byte ${byte}`).toEqual([]);
     await writeFile(at('notes'), sound.subarray(0, byte));
-    expect(found(), `cut to ${byte}`).toEqual([]);
+    expect(await found(), `cut to ${byte}`).toEqual([]);
   }
   await rm(at('notes'));
-  expect(found()).toEqual([]);
+  expect(await found()).toEqual([]);
 });
 
 test('a page that was changed, cut short or removed since it was made is made again', async () => {
@@ -158,25 +167,26 @@ test('a page that was changed, cut short or removed since it was made is made ag
   for (const changed of [Buffer.from('another'), htmlOf(first).subarray(1), Buffer.from('')]) {
     await keepTwo();
     await writeFile(file, changed);
-    expect(found()).toEqual([second]);
+    expect(await found()).toEqual([second]);
   }
   await rm(file);
-  expect(found()).toEqual([second]);
+  expect(await found()).toEqual([second]);
   await rm(at('site'), { recursive: true });
-  expect(found()).toEqual([]);
+  expect(await found()).toEqual([]);
 });
 
 test('a build that fails leaves the notes of the last one; one that ends keeps only what it used', async () => {
   const [first = ''] = ADDRESSES;
   await keepTwo();
   const failed = new KeptPages<string>(at('notes'), 'one', at('site'));
-  failed.keep('/reels/c', { note: '', html: Buffer.from('c') });
-  expect(found()).toEqual(ADDRESSES);
+  failed.keep('/reels/c', '', Buffer.from('c'));
+  expect(await found()).toEqual(ADDRESSES);
 
   const next = new KeptPages<string>(at('notes'), 'one', at('site'));
-  next.keepOn(first);
+  await mkdir(join(at('new'), first), { recursive: true });
+  expect(next.take(first, at('new'))).toBe(true);
   next.replace();
-  expect(found()).toEqual([first]);
+  expect(await found()).toEqual([first]);
   expect((await readdir(folder)).filter((name) => name.includes('notes'))).toEqual(['notes']);
 });
 
