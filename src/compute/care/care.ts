@@ -1,6 +1,6 @@
 import type { Care } from '#model/care.ts';
 import type { Catalogue } from '#model/catalogue.ts';
-import { CAUTIONS } from '../condition/cautions.ts';
+import { CAUTIONS } from '#model/cautions.ts';
 import { planReels } from '../plan/plan-reels.ts';
 import { fallsDue } from './falls-due.ts';
 import { namedPlans } from './named-plans.ts';

@@ -1,10 +1,10 @@
 import type { CalendarEvent } from '#model/calendar-event.ts';
 import type { Catalogue } from '#model/catalogue.ts';
+import { CAUTIONS } from '#model/cautions.ts';
 import { type Day, day } from '#model/dates.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
 import type { Reel } from '#model/reel.ts';
 import { bakeWindow } from '../condition/bake-window.ts';
-import { CAUTIONS } from '../condition/cautions.ts';
 
 /** How long after a look a reel is looked at again. Common practice, no source. */
 const LOOK_AGAIN_YEARS = 1;

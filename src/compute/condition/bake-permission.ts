@@ -1,6 +1,6 @@
+import { CAUTIONS } from '#model/cautions.ts';
 import type { ConditionFacts } from '#model/condition-facts.ts';
 import type { Outcome } from '#model/finding.ts';
-import { CAUTIONS } from './cautions.ts';
 import { shedInWords } from './shed-marks.ts';
 
 /** Whether a tape may be baked at all. There is no answer that says “bake it”: that is for someone who has done it. */

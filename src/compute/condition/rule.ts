@@ -1,7 +1,7 @@
+import { CAUTIONS, type Caution } from '#model/cautions.ts';
 import { type ConditionFactName, type ConditionFacts, type SeenSign, WHAT_TO_RECORD } from '#model/condition-facts.ts';
 import type { Finding } from '#model/finding.ts';
 import type { Sign } from '#model/words.ts';
-import { CAUTIONS, type Caution } from './cautions.ts';
 
 /** What a rule decides on facts that are all there. */
 export interface Judgement {

@@ -1,3 +1,4 @@
+import { CAUTIONS } from '#model/cautions.ts';
 import type { LocalTime } from '#model/dates.ts';
 import type { BakePlan, BakeRow, PlanReel } from '#model/plan.ts';
 import {
@@ -8,7 +9,6 @@ import {
   USUAL_BAKES_SOURCE,
 } from '../condition/bake-practices.ts';
 import { hoursAfter } from '../condition/bake-window.ts';
-import { CAUTIONS } from '../condition/cautions.ts';
 import { PASS_SOURCE, SET_UP_S } from './set-up-time.ts';
 
 /** Each practice laid out in time from one start, side by side; none is chosen and nothing is averaged. Whether any of it

@@ -1,6 +1,6 @@
+import { CAUTIONS } from '#model/cautions.ts';
 import type { MayBePlayed, PlanMachine, PlannedReel, PlanReel, PlayingPlan } from '#model/plan.ts';
 import { ACCLIMATISING } from '../climate/acclimatising.ts';
-import { CAUTIONS } from '../condition/cautions.ts';
 import { AT_THE_FIRST_SQUEAL, CAPTURE } from './capture.ts';
 import { SET_UP_S, SET_UP_SOURCE } from './set-up-time.ts';
 import { stepsFor } from './steps.ts';

@@ -2,8 +2,8 @@ import { globSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { RuleCases } from '#compute/condition/cases.ts';
-import { CAUTIONS } from '#compute/condition/cautions.ts';
 import { CONDITION_RULES } from '#compute/condition/rules/index.ts';
+import { CAUTIONS } from '#model/cautions.ts';
 import { type ConditionFacts, WHAT_TO_RECORD } from '#model/condition-facts.ts';
 
 const FOLDER = resolve(import.meta.dirname, '../../../src/compute/condition/rules');

@@ -1,5 +1,5 @@
+import { CAUTIONS } from '#model/cautions.ts';
 import { USUAL_BAKES } from '../../condition/bake-practices.ts';
-import { CAUTIONS } from '../../condition/cautions.ts';
 import { crossCheck } from '../check.ts';
 
 /** More bakes than common practice allows. More have been reported, and that is said. */

@@ -1,5 +1,5 @@
+import { CAUTIONS } from '#model/cautions.ts';
 import { HOTTEST_C } from '../../condition/bake-practices.ts';
-import { CAUTIONS } from '../../condition/cautions.ts';
 import { crossCheck } from '../check.ts';
 
 /** Hotter than anybody's practice. */

@@ -1,5 +1,5 @@
+import { CAUTIONS } from '#model/cautions.ts';
 import type { Severity } from '#model/diagnostic.ts';
-import { CAUTIONS } from '../../condition/cautions.ts';
 import { crossCheck } from '../check.ts';
 
 const HOUR_S = 3600;

@@ -1,6 +1,6 @@
+import { CAUTIONS } from '#model/cautions.ts';
 import type { LocalTime } from '#model/dates.ts';
 import { bakeWindow } from '../../condition/bake-window.ts';
-import { CAUTIONS } from '../../condition/cautions.ts';
 import { crossCheck } from '../check.ts';
 
 /** Played after a baked tape is said to play, by the earliest that the recorded time can be: a note past the shortest

@@ -1,6 +1,6 @@
+import { CAUTIONS } from '#model/cautions.ts';
 import type { ClimateSummary } from '#model/climate.ts';
 import { MEDIUM_TERM, OUTER_BOUNDS } from '../../climate/storage-bounds.ts';
-import { CAUTIONS } from '../../condition/cautions.ts';
 import { crossCheck, type Doubt } from '../check.ts';
 
 /** An open window for a day is no climate. The project's own tolerance. */

@@ -1,4 +1,4 @@
-import { CAUTIONS } from '../../condition/cautions.ts';
+import { CAUTIONS } from '#model/cautions.ts';
 import { crossCheck } from '../check.ts';
 
 /** A pancake of a tape without a back coat: its turns slide, and nothing holds them. */
