@@ -18,6 +18,8 @@ const BAND = 42;
 /** Narrower than this many percent, a stretch has no room for its word; the table beside it has it. */
 const LEAST_FOR_WORDS = 2.6;
 const WORD_PERCENT = 1.15;
+/** The same on a telephone, where a letter takes more of the strip. */
+const NARROW_WORD_PERCENT = 2.6;
 
 /** A strip to scale at any width: geometry in percent, text at text size. `title` says it in words. */
 export function drawStrip(stretches: readonly Stretch[], ticks: readonly Tick[], title: string): Markup {
@@ -40,7 +42,9 @@ function drawStretch(stretch: Stretch, left: number, right: number): Markup {
   }
   if (stretch.is === 'run-out') return box('ro', 'url(#hatch)');
   const roomy = stretch.words !== undefined && width >= Math.max(LEAST_FOR_WORDS, stretch.words.length * WORD_PERCENT);
-  const words = roomy && html`<text class="n" x="${middle}%" y="${TOP + BAND / 2 + 5}">${stretch.words}</text>`;
+  const className = width < (stretch.words?.length ?? 0) * NARROW_WORD_PERCENT ? 'n wide' : 'n';
+  const words =
+    roomy && html`<text class="${className}" x="${middle}%" y="${TOP + BAND / 2 + 5}">${stretch.words}</text>`;
   return html`${box(stretch.is === 'unknown' ? 'unk' : 't')}${words}`;
 }
 
