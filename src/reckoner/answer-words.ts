@@ -16,19 +16,25 @@ function partLines(key: string, part: unknown, unit: string, low: unknown, high:
   if (Array.isArray(part) && part.some((item) => typeof item === 'object')) {
     return part.map((item) =>
       Object.entries(Object(item))
-        .map(([name, value]) => `${name} ${shown(value)}`)
+        .map(([name, value]) => named(name, value, ' '))
         .join(', '),
     );
   }
   const band = typeof low === 'number' && typeof high === 'number' ? `, ${round(low)} to ${round(high)}` : '';
-  return [`${key}: ${shown(part)}${unit === '' ? '' : ` ${unit}`}${band}`];
+  return [`${named(key, part)}${unit === '' ? '' : ` ${unit}`}${band}`];
 }
 
 /** What else follows from the same inputs. */
 export function alsoLines({ also = {} }: Answer): string[] {
   return Object.entries(also)
     .filter(([key]) => key !== 'problems')
-    .map(([key, value]) => `${key}: ${shown(value)}`);
+    .map(([key, value]) => named(key, value));
+}
+
+/** A key of the JSON and its value in words: `pitch_mm` 0.12 → pitch: 0.12 mm; `open-end` false → open end: no. */
+function named(key: string, value: unknown, between = ': '): string {
+  const [name = '', unit] = key.split('_');
+  return `${name.replaceAll('-', ' ')}${between}${shown(value)}${unit === undefined ? '' : ` ${unit}`}`;
 }
 
 const unitOf = (unit: Answer['unit'], key: string): string =>
@@ -37,11 +43,14 @@ const at = (parts: unknown, key: string): unknown => (parts === undefined ? unde
 
 function shown(value: unknown): string {
   if (value === null || value === undefined) return 'none';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  // What JSON has no number for, it has as a word.
+  if (value === 'inf') return '∞';
   if (typeof value === 'number') return round(value);
   if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(shown).join(', ');
   if (typeof value === 'object')
     return Object.entries(value)
-      .map(([key, part]) => `${key} ${shown(part)}`)
+      .map(([key, part]) => named(key, part, ' '))
       .join(', ');
   return String(value);
 }
