@@ -24,6 +24,12 @@ export const families = madeOnce('families', ({ lineage }: Catalogue): Families 
 export const familyOf = (catalogue: Catalogue, node: NodeId): Family | undefined =>
   families(catalogue).byNode.get(node);
 
+/** How many reels have no link to anything. */
+export function unlinkedReels(catalogue: Catalogue): number {
+  const { byNode } = families(catalogue);
+  return catalogue.reels.filter(({ reel }) => byNode.get(`reel:${reel.id}`) === undefined).length;
+}
+
 /** Connected parts of the graph, by joining the two ends of every edge. */
 export function findFamilies(edges: readonly Edge[]): Families {
   const leader = new Map<NodeId, NodeId>();

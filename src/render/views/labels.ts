@@ -29,9 +29,9 @@ export function labelsOf(catalogue: Catalogue): readonly ReelLabelText[] {
 }
 
 /** A page of more labels than this is slow to lay out and nobody's sheet of paper. */
-const LABELS_A_PAGE = 240;
+const LABELS_A_PAGE = 180;
 
-export interface LabelPage {
+interface LabelPage {
   readonly labels: readonly ReelLabelText[];
   /** How many pages there are, one at least, and how many labels on all of them. */
   readonly pages: number;

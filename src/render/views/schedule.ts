@@ -2,7 +2,9 @@ import type { Catalogue, ReelSheet } from '#model/catalogue.ts';
 import { byText } from '#model/diagnostic.ts';
 import { itemsOf, valueOf } from '#model/fact.ts';
 import type { Money, Reel, Valuation } from '#model/reel.ts';
+import { madeOnce } from '../made-once.ts';
 import { dateWords } from '../words/date.ts';
+import { type ListPage, listPages } from './list-pages.ts';
 import { type Lookup, lookupOf } from './lookup.ts';
 import { personName } from './person-link.ts';
 
@@ -41,7 +43,7 @@ export interface Schedule {
 
 /** The schedule of the reels that the owner has, held or lent, in order of their titles. A reel that a share shows without
  * saying where it is counts as one. What an entry keeps private stays out. */
-export function scheduleOf(catalogue: Catalogue): Schedule {
+export const scheduleOf = madeOnce('schedule', (catalogue: Catalogue): Schedule => {
   const lookup = lookupOf(catalogue);
   const common = catalogue.entries.collection.private.map((key) => key.value);
   const items = catalogue.reels
@@ -49,7 +51,14 @@ export function scheduleOf(catalogue: Catalogue): Schedule {
     .sort((a, b) => byText(a.reel.title.value, b.reel.title.value) || byText(a.reel.id, b.reel.id))
     .map((sheet) => itemOf(sheet, common, lookup));
   return { items, totals: totalsOf(items), withoutFigure: items.filter(({ value }) => value === undefined).length };
-}
+});
+
+/** For a table that is printed: more than on other pages. */
+const ITEMS_A_PAGE = 500;
+
+export const schedulePages = madeOnce('schedule pages', (catalogue: Catalogue): readonly ListPage<ScheduleItem>[] =>
+  listPages(scheduleOf(catalogue).items, ({ title }) => title, ITEMS_A_PAGE),
+);
 
 /** Of a reel that nobody looked at, the list of all that isn't known says no more than that. */
 const MOST_NAMED = 4;
