@@ -10,12 +10,19 @@ const START = join(import.meta.dirname, '..', '..', 'src', 'start.mjs');
 const EDITS = 5;
 const LONGEST_MS = 120_000;
 
-/** Looks a word up as the site's own search does, with nothing remembered of an older index. */
-const FINDS = async ({ word, at }: { word: string; at: number }): Promise<boolean> => {
-  const index: { search(word: string): Promise<{ results: readonly unknown[] }> } = await import(
-    `/pagefind/pagefind.js?${at}`
-  );
-  return (await index.search(word)).results.length > 0;
+interface Index {
+  search(word: string): Promise<{
+    results: readonly { data(): Promise<{ url: string; meta: { title?: string } }> }[];
+  }>;
+}
+
+/** Whether the site's own search leads from a word to a page whose title has it, with nothing remembered of an older
+ * index. That something is found says nothing: of a word that it doesn't know the index looks for the beginning. */
+const FINDS = async ({ word, path, at }: { word: string; path: string; at: number }): Promise<boolean> => {
+  const index: Index = await import(`/pagefind/pagefind.js?${at}`);
+  const { results } = await index.search(word);
+  const first = await results[0]?.data();
+  return first?.url === path && first.meta.title?.startsWith(word) === true;
 };
 
 /** From the moment that an entry is saved until its page, open in a browser, shows the new title; and until a text search
@@ -58,7 +65,7 @@ export async function benchEdit(folder: string, reels: number, mostS: number): P
         timeout: LONGEST_MS,
       });
       seen.push(performance.now() - started);
-      while (!(await page.evaluate(FINDS, { word, at: performance.now() }))) {
+      while (!(await page.evaluate(FINDS, { word, path: `/reels/${id}/`, at: performance.now() }))) {
         if (performance.now() - started > LONGEST_MS) throw new Error(`${word} is never found:\n${said}`);
         await pause(50);
       }
