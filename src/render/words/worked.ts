@@ -36,7 +36,9 @@ export function workedValue(worked: Worked, units: UnitSystem): string {
 export function workedBand(worked: Worked, units: UnitSystem): string | undefined {
   if (worked.low === undefined || worked.high === undefined) return undefined;
   const [low, high] = [inUnit(worked.low, worked.unit, units), inUnit(worked.high, worked.unit, units)];
-  return low === high ? undefined : `${low} to ${high}`;
+  if (low === high) return undefined;
+  const unit = / \D+$/.exec(high)?.[0] ?? '';
+  return `${unit !== '' && low.endsWith(unit) ? low.slice(0, -unit.length) : low} to ${high}`;
 }
 
 function inUnit(value: number, unit: string, units: UnitSystem): string {
