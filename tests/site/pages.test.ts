@@ -29,6 +29,7 @@ const KINDS = [
   { kind: 'the curves', path: 'curves/', heading: 'Replay curves' },
   { kind: 'the words', path: 'glossary/', heading: 'Words of the trade' },
   { kind: 'the key', path: 'how-to-read/', heading: 'How to read these sheets' },
+  { kind: 'an address that leads nowhere', path: '404.html', heading: 'No such page' },
 ] as const;
 
 const MODES = [
