@@ -1,4 +1,5 @@
 import { relative, resolve } from 'node:path';
+import { keepHeapSmall } from '#publish/memory.ts';
 import { commandLine } from './arguments.ts';
 import { buildSite, standingAt } from './build-site.ts';
 import { DONE, type Io, PROBLEMS } from './io.ts';
@@ -11,6 +12,7 @@ export async function build(args: readonly string[], io: Io): Promise<number> {
     base: { type: 'string' },
     cache: { type: 'string' },
   });
+  keepHeapSmall();
   const out = resolve(io.cwd, values.out ?? 'dist');
   const cache = values.cache === undefined ? undefined : resolve(io.cwd, values.cache);
   const { catalogue } = await buildSite({ ...shared, out, ...standingAt(values.base), cache }, io);

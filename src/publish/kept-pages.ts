@@ -1,4 +1,4 @@
-import { hash } from 'node:crypto';
+import { createHash, hash } from 'node:crypto';
 import {
   closeSync,
   fstatSync,
@@ -12,19 +12,14 @@ import {
   rmSync,
   statSync,
   writeFileSync,
+  writeSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { temporaryName } from './atomic.ts';
-import { seal, unseal } from './picture-cache.ts';
+import { sha256 } from './picture-cache.ts';
 
 /** Of a page: the checksum of its bytes, and the note as JSON, which is read when it is asked for. */
 type Line = readonly [sha256: string, note: string];
-
-interface Notes {
-  /** Pages of another version of the program are no good. */
-  readonly version: string;
-  readonly pages: Readonly<Record<string, Line>>;
-}
 
 /** Sites whose notes are kept side by side. */
 const MOST_SITES = 6;
@@ -49,8 +44,7 @@ export class KeptPages<T> {
     this.#file = file;
     this.#version = version;
     this.#site = site;
-    const notes = notesIn(file);
-    this.#old = new Map(notes?.version === version ? Object.entries(notes.pages) : []);
+    this.#old = notesIn(file, version);
   }
 
   /** What was noted of the page that the last build made for an address; undefined when it made none. */
@@ -104,7 +98,7 @@ export class KeptPages<T> {
   replace(): void {
     mkdirSync(dirname(this.#file), { recursive: true });
     const making = temporaryName(this.#file);
-    writeFileSync(making, seal({ version: this.#version, pages: Object.fromEntries(this.#new) } satisfies Notes));
+    writeNotes(making, this.#version, this.#new);
     renameSync(making, this.#file);
     dropOldest(dirname(this.#file));
   }
@@ -124,12 +118,41 @@ function dropOldest(folder: string): void {
   for (const { name } of made.slice(MOST_SITES)) rmSync(join(folder, name), { force: true });
 }
 
-function notesIn(file: string): Notes | undefined {
+/** The version of the program, then a line a page, then the checksum of all that. Written line by line: as one text they
+ * would take the memory of thousands of pages. */
+function writeNotes(path: string, version: string, pages: readonly (readonly [string, Line])[]): void {
+  const sum = createHash('sha256');
+  const file = openSync(path, 'w');
   try {
-    return unseal<Notes>(readFileSync(file, 'utf8'));
-  } catch {
-    return undefined;
+    const write = (value: unknown) => {
+      const line = `${JSON.stringify(value)}\n`;
+      sum.update(line);
+      writeSync(file, line);
+    };
+    write(version);
+    for (const page of pages) write(page);
+    writeSync(file, sum.digest('hex'));
+  } finally {
+    closeSync(file);
   }
+}
+
+const SUM = 64;
+
+/** The notes in a file; none when it isn't there, is damaged, or is of another version of the program, whose pages are no
+ * good. */
+function notesIn(path: string, version: string): ReadonlyMap<string, Line> {
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+  } catch {
+    return new Map();
+  }
+  const body = text.slice(0, -SUM);
+  if (text.slice(-SUM) !== sha256(body)) return new Map();
+  const [first = '', ...lines] = body.split('\n').slice(0, -1);
+  if (first !== JSON.stringify(version)) return new Map();
+  return new Map(lines.map((line) => JSON.parse(line) as [string, Line]));
 }
 
 const checksum = (bytes: Uint8Array) => hash('sha256', bytes, 'base64');

@@ -16,6 +16,7 @@ import { type ReplaceOptions, replaceWhole } from './finished-folder.ts';
 import { buildPages } from './integration.ts';
 import { KeptPages } from './kept-pages.ts';
 import type { LivePages } from './live-pages.ts';
+import { clearHeap } from './memory.ts';
 import { type PhotographWanted, type PublishedPhotographs, publishPhotographs } from './photographs.ts';
 import { sha256 } from './picture-cache.ts';
 import { problemLines } from './problem-lines.ts';
@@ -75,6 +76,7 @@ export async function publishSite(catalogue: Catalogue, options: SiteOptions): P
  * are made, so that its memory isn't needed beside theirs. */
 async function writeIndexes(catalogue: Catalogue, into: string, { textIndex = true }: SiteOptions): Promise<void> {
   const control = new AbortController();
+  if (textIndex) clearHeap();
   const text = textIndex ? writeTextIndex(catalogue, into, control.signal) : undefined;
   const others = writeIndexTexts(catalogue, into);
   others.catch((error: unknown) => control.abort(error));
