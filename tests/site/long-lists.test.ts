@@ -3,10 +3,14 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type Serving, serve } from '#publish/serve.ts';
 import { publishSite } from '#publish/site.ts';
 import { loadCatalogue } from '../../src/commands/load.ts';
 import { generateCollection } from '../bench/generate.ts';
+import { openBrowser } from './browser.ts';
+import { axeFindings } from './harness.ts';
 
 /** Enough that the schedule and the lists of editions, families and labels go on over further pages. */
 const REELS = 700;
@@ -17,6 +21,8 @@ let folder = '';
 let site = '';
 /** A site of a collection in which everything hangs on one thing, and every reel needs something. */
 let laden = '';
+let serving: Serving | undefined;
+let browser: Browser | undefined;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'tailout-test-lists-'));
@@ -30,6 +36,8 @@ beforeAll(async () => {
     writeFileSync(join(collection, file), burdened(text));
   }
   await publish(collection, laden);
+  serving = await serve({ root: site, port: 0 });
+  browser = await openBrowser();
 }, 240_000);
 
 /** The reel held and in the one place, with a stated length, an inspection and a speed that each ask for something, and
@@ -55,6 +63,8 @@ async function publish(collection: string, out: string) {
 }
 
 afterAll(async () => {
+  await browser?.close();
+  await serving?.close();
   await rm(folder, { recursive: true, force: true });
 });
 
@@ -120,4 +130,47 @@ test('the sums of the schedule stand on its last page, and its signatures', () =
   expect(read(first)).not.toContain('<tfoot');
   expect(read(first)).toContain('In all:');
   expect(others.map((page) => read(page).includes('<tfoot'))).toEqual([true]);
+});
+
+const opened = async (path: string, options: Parameters<Browser['newPage']>[0]) => {
+  if (browser === undefined || serving === undefined) throw new Error('nothing is served');
+  const page = await browser.newPage(options);
+  await page.goto(serving.address + path);
+  return page;
+};
+
+test.each(['editions/', 'editions/page/2/', 'lineage/page/2/', 'schedule/', 'schedule/2/', 'labels/2/'])(
+  '%s is open to everyone, and never scrolls sideways',
+  async (path) => {
+    for (const width of [1440, 320]) {
+      const page = await opened(path, { viewport: { width, height: 900 } });
+      expect(await axeFindings(page)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await page.close();
+    }
+  },
+  60_000,
+);
+
+test('the keyboard alone leads from page to page, without any script', async () => {
+  const page = await opened('editions/', { javaScriptEnabled: false });
+  const ways = page.getByRole('navigation', { name: 'Pages of editions' });
+  await ways.getByRole('link').nth(1).focus();
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/editions/page/2/');
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/^Editions, page 2 of \d+$/);
+  expect(await ways.locator('[aria-current=page]').count()).toBe(1);
+  await page.locator('a[rel=prev]').focus();
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/editions\/$/);
+  await page.close();
+});
+
+test('on paper a page of a list says which part it is, and its links to the others stay away', async () => {
+  const page = await opened('schedule/', {});
+  await page.emulateMedia({ media: 'print' });
+  const part = page.getByText(/^Page 1 of \d+: items 1 to 500 of \d+\.$/);
+  expect(await part.isVisible()).toBe(true);
+  expect(await page.locator('nav.pages a').first().isVisible()).toBe(false);
+  await page.close();
 });
