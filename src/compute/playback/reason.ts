@@ -5,7 +5,8 @@ export const NOT_RECORDED = 'not recorded';
 
 /** A respect in which the tape's own fact is missing: nothing can be said of any machine. */
 export function tapeUnknown(of: PlayingReason['of'], has: readonly string[], record: string): PlayingReason {
-  return { of, verdict: 'not recorded', needs: NOT_RECORDED, has, says: `The tape’s ${of} isn’t recorded. ${record}` };
+  const missing = of === 'tracks' ? 'tracks aren’t' : `${of} isn’t`;
+  return { of, verdict: 'not recorded', needs: NOT_RECORDED, has, says: `The tape’s ${missing} recorded. ${record}` };
 }
 
 /** A respect in which the machine's fact is missing. */

@@ -40,7 +40,7 @@ function rowOf({ number, as }: NumberOf, group: readonly NumberOf[]): NumberRow 
 }
 
 /** A reel and the edition made from it often have one title. */
-const titleOf = ({ of, title }: Numbered) => (of === 'edition' ? `${title} (edition)` : title);
+const titleOf = ({ of, title }: Numbered) => (of === 'edition' ? `edition ${title}` : title);
 
 const SECTIONS: Partial<Record<Numbered['of'], string>> = { cut: '#cuts', 'log line': '#lineage' };
 
