@@ -23,6 +23,11 @@ describe('on paper', () => {
     }
   });
 
+  test('a household’s schedule is one sheet of A4 or of Letter, by its own margins', async ({ open }) => {
+    const page = await open('schedule/');
+    for (const format of ['A4', 'Letter'] as const) expect(pagesIn(await page.pdf({ format })), format).toBe(1);
+  });
+
   test('no table, drawing or line of an entry is wider than the paper', async ({ open }) => {
     for (const path of ['reels/caderno-side-1/', 'lineage/mzc-102/', 'to-mend/', 'places/spare-room/']) {
       const page = await open(path, { viewport: { width: A4_PX, height: 1000 } });
