@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { PartialDate } from '#model/dates.ts';
 import { day } from '#model/dates.ts';
 import { inches, inchesPerSecond, micrometres, microseconds, millimetres } from '#model/units.ts';
-import { dateWords } from '#render/words/date.ts';
+import { dateWords, writtenDateWords } from '#render/words/date.ts';
 import { clock, spoken } from '#render/words/duration.ts';
 import { equalisationWords } from '#render/words/equalisation.ts';
 import { keyWords } from '#render/words/keys.ts';
@@ -23,6 +23,12 @@ const date = (earliest: string | null, latest: string | null, rest: Partial<Part
   unknownEnd: false,
   season: null,
   ...rest,
+});
+
+test('a date as it was written is told in words where it is a whole day', () => {
+  expect(writtenDateWords('2027-03-31')).toBe('31 Mar 2027');
+  expect(writtenDateWords('2027-03')).toBe('2027-03');
+  expect(writtenDateWords('2027-03~')).toBe('2027-03~');
 });
 
 describe('dateWords', () => {

@@ -9,6 +9,11 @@ export function dayWords(day: Day): string {
   return `${date} ${MONTHS[month - 1]} ${year}`;
 }
 
+/** A date as an owner wrote it: a whole day as `18 Feb 1977`, anything else as it stands. */
+export function writtenDateWords(written: string): string {
+  return /^\d{4}-\d{2}-\d{2}$/.test(written) ? dayWords(written as Day) : written;
+}
+
 /** `11 Mar 2026, 22:00`. */
 export function timeWords(time: LocalTime): string {
   const [day = '', hour = ''] = time.split('T');
