@@ -17,12 +17,17 @@ interface Index {
 }
 
 /** Whether the site's own search leads from a word to a page whose title has it, with nothing remembered of an older
- * index. That something is found says nothing: of a word that it doesn't know the index looks for the beginning. */
+ * index. That something is found says nothing: of a word that it doesn't know the index looks for the beginning.
+ * A search under which the site is replaced can fail for want of an older index's files: nothing is found yet. */
 const FINDS = async ({ word, path, at }: { word: string; path: string; at: number }): Promise<boolean> => {
-  const index: Index = await import(`/pagefind/pagefind.js?${at}`);
-  const { results } = await index.search(word);
-  const first = await results[0]?.data();
-  return first?.url === path && first.meta.title?.startsWith(word) === true;
+  try {
+    const index: Index = await import(`/pagefind/pagefind.js?${at}`);
+    const { results } = await index.search(word);
+    const first = await results[0]?.data();
+    return first?.url === path && first.meta.title?.startsWith(word) === true;
+  } catch {
+    return false;
+  }
 };
 
 /** From the moment that an entry is saved until its page, open in a browser, shows the new title; and until a text search
