@@ -55,6 +55,26 @@ describe('the side strip', () => {
   test('has no style attribute, which the policy forbids', () => expect(svg).not.toContain('style='));
 });
 
+describe('figures under a strip', () => {
+  const drawn = (last: number) =>
+    String(
+      drawStrip(
+        [{ is: 'title', from: 0, to: last }],
+        [
+          { at: 0, words: '0:00' },
+          { at: 1200, words: '20:00' },
+          { at: last, words: 'end' },
+        ],
+        'A side',
+      ),
+    );
+
+  test('one that has no room before the last isn’t shown on a telephone', () => {
+    expect(drawn(1300)).toContain('class="tk mid wide"');
+    expect(drawn(1800)).not.toContain('wide');
+  });
+});
+
 describe('the custody strip', () => {
   const today = day('2026-11-24');
   const year = (from: string, to = from): PartialDate => ({

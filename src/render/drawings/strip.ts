@@ -20,6 +20,7 @@ const LEAST_FOR_WORDS = 2.6;
 const WORD_PERCENT = 1.15;
 /** The same on a telephone, where a letter takes more of the strip. */
 const NARROW_WORD_PERCENT = 2.6;
+const NARROW_FIGURE_PERCENT = 2.1;
 
 /** A strip to scale at any width: geometry in percent, text at text size. `title` says it in words. */
 export function drawStrip(stretches: readonly Stretch[], ticks: readonly Tick[], title: string): Markup {
@@ -28,7 +29,7 @@ export function drawStrip(stretches: readonly Stretch[], ticks: readonly Tick[],
   const percent = (at: number) => Math.round(((at - from) / (to - from || 1)) * 10000) / 100;
   return html`<svg class="stripd" width="100%" height="82" role="img" aria-label="${title}"><defs><pattern id="hatch" class="hatch" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M1 0V5"/></pattern></defs><rect class="band" x="0" y="${TOP}" width="100%" height="${BAND}"/>${stretches.map(
     (stretch) => drawStretch(stretch, percent(stretch.from), percent(stretch.to)),
-  )}${ticks.map((tick) => drawTick(percent(tick.at), tick.words))}</svg>`;
+  )}${ticks.map((tick, at) => drawTick(percent(tick.at), tick.words, crowded(percent(tick.at), tick.words, ticks[at + 1], percent(ticks[at + 1]?.at ?? from))))}</svg>`;
 }
 
 function drawStretch(stretch: Stretch, left: number, right: number): Markup {
@@ -48,7 +49,11 @@ function drawStretch(stretch: Stretch, left: number, right: number): Markup {
   return html`${box(stretch.is === 'unknown' ? 'unk' : 't')}${words}`;
 }
 
-function drawTick(at: number, words: string): Markup {
-  const place = at < 3 ? '' : at > 97 ? ' end' : ' mid';
+/** Just before the last figure, which stands to the left of its place: no room for both on a telephone. */
+const crowded = (left: number, words: string, next: Tick | undefined, right: number) =>
+  next !== undefined && right > 97 && right - left < (words.length / 2 + next.words.length) * NARROW_FIGURE_PERCENT;
+
+function drawTick(at: number, words: string, isCrowded: boolean): Markup {
+  const place = `${at < 3 ? '' : at > 97 ? ' end' : ' mid'}${isCrowded ? ' wide' : ''}`;
   return html`<line class="tick" x1="${at}%" x2="${at}%" y1="${TOP + BAND}" y2="${TOP + BAND + 6}"/><text class="tk${place}" x="${at}%" y="${TOP + BAND + 20}">${words}</text>`;
 }
