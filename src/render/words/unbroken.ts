@@ -1,7 +1,7 @@
 import { html, joined, type Markup } from '../markup.ts';
 
-/** Days and numbers, such as `2026-10-17` or `4534-1`. */
-const HYPHENED = /([\p{L}\d]*\d-\d[\p{L}\d-]*)/u;
+/** Days and numbers, such as `2026-10-17`, `4534-1` or `102-C`. */
+const HYPHENED = /([\p{L}\d]*\d-[\p{L}\d][\p{L}\d-]*)/u;
 
 /** A sentence in which no day and no number is broken at its hyphen. */
 export const unbroken = (text: string): Markup =>
