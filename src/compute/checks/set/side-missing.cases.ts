@@ -43,7 +43,7 @@ export const cases = casesOf(sideMissing, [
       'reels/four': 'set: box\nside: D\nstatus: destroyed',
     },
     then: 'fires',
-    says: 'destroyed',
+    says: ['destroyed', 'Look for another copy of side D'],
   },
   { when: 'both sides are here', given: { 'reels/one': ONE, 'reels/two': 'set: pair\nside: "2"' }, then: 'silent' },
   {

@@ -42,8 +42,9 @@ function whatIsKnown({ written, known }: MissingSide): string {
 }
 
 function numbers(missing: readonly MissingSide[]): string {
-  const told = missing.map(({ written, numbers: found }) =>
-    found.length === 0 ? `side ${written}, of which no number is known` : `side ${written} by ${found.join(', ')}`,
-  );
+  const told = missing.map(({ written, known, numbers: found }) => {
+    const what = `${known?.status.value === 'destroyed' ? 'another copy of ' : ''}side ${written}`;
+    return found.length === 0 ? `${what}, of which no number is known` : `${what} by ${found.join(', ')}`;
+  });
   return listInWords(told);
 }
