@@ -130,6 +130,8 @@ test('the sums of the schedule stand on its last page, and its signatures', () =
   expect(read(first)).not.toContain('<tfoot');
   expect(read(first)).toContain('In all:');
   expect(others.map((page) => read(page).includes('<tfoot'))).toEqual([true]);
+  // Every sheet of paper says which part it belongs to, the first part's too.
+  expect(read(first)).toContain('schedule, page 1 of 2');
 });
 
 const opened = async (path: string, options: Parameters<Browser['newPage']>[0]) => {
