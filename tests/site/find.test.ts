@@ -109,6 +109,12 @@ describe('the page for looking up', () => {
     expect(await page.locator('#near-list .k.off').count()).toBeGreaterThan(0);
   });
 
+  test('where nothing is found, it says what can be typed', async ({ open }) => {
+    const page = await open('look-up/?n=zzz999');
+    await page.locator('#how').waitFor();
+    expect(await page.locator('#count').textContent()).toContain('No number fits.');
+  });
+
   test('what stands in the address is only ever text', async ({ open }) => {
     const page = await open(`look-up/?n=${encodeURIComponent('<img src=x onerror=document.title="no">')}`);
     await page.waitForFunction(() => document.querySelector('#count')?.textContent !== '');

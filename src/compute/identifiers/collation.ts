@@ -33,6 +33,8 @@ export function collate(typed: string, number: string, asPart: boolean): readonl
     if (is !== 'more') from += 1;
     if (is !== 'lacks') at += 1;
   }
+  const [leftAbove, leftBelow] = [above.after.trim(), at === below.characters.length ? below.after.trim() : ''];
+  if (leftAbove + leftBelow !== '') collated.push({ is: 'between', typed: leftAbove, found: leftBelow });
   return collated;
 }
 
@@ -41,8 +43,16 @@ function closest(asked: readonly Asked[], number: string, asPart: boolean) {
   return each.toSorted((a, b) => a.cost - b.cost)[0] ?? { columns: [], cost: 0 };
 }
 
-/** A text's characters that are letters or figures (or unread), and the marks that stand before each. */
-function spelled(text: string): { readonly characters: readonly string[]; readonly marks: readonly string[] } {
+interface Spelled {
+  readonly characters: readonly string[];
+  /** The marks that stand before each. */
+  readonly marks: readonly string[];
+  /** The marks after the last. */
+  readonly after: string;
+}
+
+/** A text's characters that are letters or figures (or unread), and the marks between them. */
+function spelled(text: string): Spelled {
   const pattern = parseReading(text);
   const all = pattern.ok ? charactersOf(pattern.parts).map(({ mayBe }) => mayBe[0] ?? '?') : [...text];
   const characters: string[] = [];
@@ -57,5 +67,5 @@ function spelled(text: string): { readonly characters: readonly string[]; readon
       mark = '';
     }
   }
-  return { characters, marks };
+  return { characters, marks, after: mark };
 }

@@ -22,6 +22,8 @@ async function lookUp(): Promise<void> {
   part('asked')?.replaceChildren('What could ', asWritten(typed), ' be?');
   part('how')?.setAttribute('hidden', '');
   await Promise.all([showNumbers(), showTexts({})]);
+  const isAnswered = ['fit', 'near', 'text'].some((id) => part(id)?.hasAttribute('hidden') === false);
+  part('how')?.toggleAttribute('hidden', isAnswered);
 }
 
 async function showNumbers(): Promise<void> {

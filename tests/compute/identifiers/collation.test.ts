@@ -17,6 +17,8 @@ describe('what was typed over what is written', () => {
     expect(drawn('WQX 44?1', 'WQX 4471')).toEqual(['WQX 44?1', 'WQX 4471', '=== ==~=']));
   test('another spelling keeps both’s marks', () =>
     expect(drawn('wqx-4471', 'WQX4471/2')).toEqual(['WQX-4471  ', 'WQX 4471/2', '=== ==== +']));
+  test('a mark at the end is kept', () =>
+    expect(drawn('WQX 44?1', 'WQX 4471-3 E.A.').slice(0, 2)).toEqual(['WQX 44?1       ', 'WQX 4471-3 E.A.']));
   test('a character that looks alike, and one that differs', () => {
     expect(drawn('WQX 44I1', 'WQX 4411')[2]).toBe('=== ==≈=');
     expect(drawn('WQX 4471', 'WQX 4472', false)[2]).toBe('=== ===×');
