@@ -21,7 +21,9 @@ function partLines(key: string, part: unknown, unit: string, low: unknown, high:
     );
   }
   const band = typeof low === 'number' && typeof high === 'number' ? `, ${round(low)} to ${round(high)}` : '';
-  return [`${named(key, part)}${unit === '' ? '' : ` ${unit}`}${band}`];
+  // `grooves: 628.9` needs no second `grooves`.
+  const after = unit === '' || unit === key.replaceAll('-', ' ') ? '' : ` ${unit}`;
+  return [`${named(key, part)}${after}${band}`];
 }
 
 /** What else follows from the same inputs. */
@@ -55,5 +57,9 @@ function shown(value: unknown): string {
   return String(value);
 }
 
-/** Six figures are more than any tape deserves; JSON has them all. */
-const round = (value: number): string => String(Number(value.toPrecision(6)));
+/** Four figures are as many as a tape deserves, and no whole one is dropped; JSON has them all. */
+function round(value: number): string {
+  if (value === 0 || !Number.isFinite(value)) return String(value);
+  const decimals = 3 - Math.floor(Math.log10(Math.abs(value)));
+  return String(Number(value.toFixed(Math.min(Math.max(decimals, 0), 20))));
+}

@@ -48,9 +48,7 @@ describe('the forms of the reckoner', () => {
     const { json } = await reckoned('tape-length', args);
     // By hand: π(260² − 100²)/(4·0.052) mm = 869.98 m.
     expect(Number(json['value'])).toBeCloseTo(869.98, 0);
-    expect(answer.is === 'answered' && answer.figures[0]).toContain(
-      String(Number(Number(json['value']).toPrecision(6))),
-    );
+    expect(answer.is === 'answered' && answer.figures[0]).toMatch(/^870 m, /);
   });
 
   test('tell what is empty or can’t be read, key by key, and never answer', async () => {
