@@ -43,7 +43,7 @@ export function mayBePlayed(
   if (stops.length === 0 || window?.open === true) {
     const told = [
       ...(window === undefined ? [] : [window.says, ...copied(bakes)]),
-      ...care.map((finding) => `${finding.title}: ${finding.because}`),
+      ...care.map((finding) => inShort(finding)),
     ];
     return {
       may: told.length === 0 ? 'yes' : 'with care',
@@ -54,10 +54,7 @@ export function mayBePlayed(
   }
   return {
     may: 'no',
-    because: [
-      ...stops.map((finding) => `${finding.title}: ${finding.because}`),
-      ...(window === undefined ? [] : [window.says]),
-    ],
+    because: [...stops.map((finding) => inShort(finding)), ...(window === undefined ? [] : [window.says])],
     takes: [...copies(reel), ...stops.map((finding) => finding.action)],
     cautions: stops.flatMap((finding) => finding.cautions),
   };
@@ -82,6 +79,9 @@ function copies(reel: Reel): readonly string[] {
   if (last === undefined) return [];
   return [`Use the files of its transfer${last.on === undefined ? '' : ` of ${last.on.written}`}: they are the copy.`];
 }
+
+/** `Decaying acetate base: vinegar smell on …`: a heading stands before it, so that it need not say what follows. */
+const inShort = ({ title, because }: Finding) => `${title}: ${because.replace(/^Found: /, '')}`;
 
 const no = (because: string, takes: string): Decision => ({
   may: 'no',

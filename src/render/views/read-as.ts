@@ -1,7 +1,7 @@
 import type { Reel } from '#model/reel.ts';
 import { entryHref } from '../links.ts';
 import { html, joined, type Markup } from '../markup.ts';
-import { asWritten, factWords } from '../words/fact.ts';
+import { factWords } from '../words/fact.ts';
 import type { Lookup } from './lookup.ts';
 import { personLink } from './person-link.ts';
 import type { Cell } from './reel-cells.ts';
@@ -16,8 +16,8 @@ export function readAs(reel: Reel, cells: readonly Cell[], lookup: Lookup): Read
       'numbers.other',
       factWords(reel.numbers.other, (all) =>
         joined(
-          all.map(({ value }) => asWritten(value)),
-          ', ',
+          all.map(({ value }) => html`<span class="as-written nb">${value}</span>`),
+          ' ',
         ),
       ),
     );
