@@ -8,6 +8,9 @@ import { capital, decimal } from './number.ts';
 const METRES_IN_A_FOOT = feet(1) / 1000;
 const MM_IN_AN_INCH = 25.4;
 
+/** A curve turns at 50 or 100 Hz in the bass, and from 800 Hz on in the treble. */
+const BASS_BELOW_HZ = 300;
+
 /** What each figure is called where a name by itself would not say it. */
 const CAPTIONS: Readonly<Record<string, string>> = {
   'tape-length': 'Length of the tape',
@@ -23,8 +26,11 @@ const CAPTIONS: Readonly<Record<string, string>> = {
   'replay-difference': 'Difference on the wrong curve',
 };
 
-export const workedCaption = (worked: Worked): string =>
-  CAPTIONS[worked.name] ?? capital(worked.name.replaceAll('-', ' '));
+export function workedCaption(worked: Worked): string {
+  const caption = CAPTIONS[worked.name] ?? capital(worked.name.replaceAll('-', ' '));
+  if (worked.name !== 'transition-frequency') return caption;
+  return `${caption}, in the ${worked.value < BASS_BELOW_HZ ? 'bass' : 'treble'}`;
+}
 
 /** The figure in the owner's units: `19:26`, `888.5 m`, `263.1 mm`. */
 export function workedValue(worked: Worked, units: UnitSystem): string {
