@@ -43,7 +43,7 @@ export function workedBand(worked: Worked, units: UnitSystem): string | undefine
   if (worked.low === undefined || worked.high === undefined) return undefined;
   const [low, high] = [inUnit(worked.low, worked.unit, units), inUnit(worked.high, worked.unit, units)];
   if (low === high) return undefined;
-  const unit = / \D+$/.exec(high)?.[0] ?? '';
+  const unit = high.includes(' ') ? high.slice(high.indexOf(' ')) : '';
   return `${unit !== '' && low.endsWith(unit) ? low.slice(0, -unit.length) : low} to ${high}`;
 }
 
