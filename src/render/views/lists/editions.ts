@@ -1,9 +1,8 @@
 import { itemsOf, valueOf } from '#model/fact.ts';
 import { entryHref } from '../../links.ts';
 import { notRecorded } from '../../marks.ts';
-import { joined } from '../../markup.ts';
+import { html, joined } from '../../markup.ts';
 import { dateWords } from '../../words/date.ts';
-import { asWritten } from '../../words/fact.ts';
 import { entryList } from './entry-list.ts';
 
 export const editionList = entryList({
@@ -23,8 +22,8 @@ export const editionList = entryList({
       valueOf(edition.artist) ?? notRecorded(),
       edition.catalogue
         ? joined(
-            itemsOf(edition.catalogue).map((one) => asWritten(one.value)),
-            ', ',
+            itemsOf(edition.catalogue).map(({ value }) => html`<span class="as-written nb">${value}</span>`),
+            ' ',
           )
         : notRecorded(),
       valueOf(edition.madeAs) ?? notRecorded(),
