@@ -32,9 +32,10 @@ export function searchRecords(entries: Entries, all = gatherNumbers(entries)): r
   const personName = (ref: PersonRef | undefined) => personText(ref, titles);
 
   const record = recorder(numbersOf);
+  const few = fewEnough(entries.reels);
 
   const reels = entries.reels.map((reel) =>
-    record(reel, () => reelTexts(reel, titles, personName), reelFilters(reel, titles)),
+    record(reel, () => reelTexts(reel, titles, personName), few(reelFilters(reel, titles))),
   );
   const editions = entries.editions.map((edition) => {
     const { artist, label, territory, madeAs, issued } = edition;
@@ -48,6 +49,17 @@ export function searchRecords(entries: Entries, all = gatherNumbers(entries)): r
   const places = entries.places.map((place) => record(place, () => [textOf(place.address)]));
   const rest = [...entries.machines, ...entries.notes].map((entry) => record(entry, () => []));
   return [...reels, ...editions, ...people, ...stocks, ...places, ...rest];
+}
+
+/** Nobody chooses from more sets or editions than this, and the index would hold each of them. */
+const MOST_CHOICES = 300;
+
+/** Takes sets and editions out of a reel's filters where there are too many of them to choose from. */
+function fewEnough(reels: Entries['reels']): (filters: Filters) => Filters {
+  const isFew = (namesOf: (reel: Reel) => readonly string[]) => new Set(reels.flatMap(namesOf)).size <= MOST_CHOICES;
+  const sets = isFew(({ set }) => kindOf(set));
+  const editions = isFew((reel) => itemsOf(reel.editions).map(({ value }) => value));
+  return (filters) => ({ ...filters, ...(sets ? {} : { set: [] }), ...(editions ? {} : { edition: [] }) });
 }
 
 type Titles = ReadonlyMap<string, string>;

@@ -78,7 +78,8 @@ async function writeIndexes(catalogue: Catalogue, into: string, { textIndex = tr
   const control = new AbortController();
   if (textIndex) clearHeap();
   const text = textIndex ? writeTextIndex(catalogue, into, control.signal) : undefined;
-  const others = writeIndexTexts(catalogue, into);
+  // Again when they are written: the maker's own need is greatest when it has everything.
+  const others = writeIndexTexts(catalogue, into).then(() => (textIndex ? clearHeap() : undefined));
   others.catch((error: unknown) => control.abort(error));
   // Whichever fails, the other has ended too when this throws.
   for (const end of await Promise.allSettled([others, text])) if (end.status === 'rejected') throw end.reason;

@@ -5,9 +5,10 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { searchRecords } from '#publish/search-records.ts';
 import { type Serving, serve } from '#publish/serve.ts';
 import { publishSite } from '#publish/site.ts';
-import { loadCatalogue } from '../../src/commands/load.ts';
+import { loadCatalogue, loadEntries } from '../../src/commands/load.ts';
 import { generateCollection } from '../bench/generate.ts';
 import { openBrowser } from './browser.ts';
 import { axeFindings } from './harness.ts';
@@ -175,4 +176,18 @@ test('on paper a page of a list says which part it is, and its links to the othe
   expect(await part.isVisible()).toBe(true);
   expect(await page.locator('nav.pages a').first().isVisible()).toBe(false);
   await page.close();
+});
+
+test('the text index sorts reels by set and edition only where there are few enough to choose from', async () => {
+  const filtersOf = async (reels: number) => {
+    const collection = join(folder, `sorted-${reels}`);
+    await generateCollection(collection, reels);
+    const { entries } = loadEntries(collection);
+    return new Set(searchRecords(entries).flatMap(({ filters }) => Object.keys(filters)));
+  };
+  const few = await filtersOf(200);
+  expect(few).toContain('set');
+  const many = await filtersOf(REELS);
+  expect(many).not.toContain('set');
+  expect([...many, 'set', 'edition'].sort()).toEqual([...new Set([...few, 'edition'])].sort());
 });
