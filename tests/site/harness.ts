@@ -32,15 +32,16 @@ export type WatchedPage = Page;
  * @param today  the day on which the demo is looked at. */
 export const siteTest = (today: string) =>
   plain
-    // biome-ignore lint/correctness/noEmptyPattern: the test runner reads the names from the pattern
-    .extend('browser', { scope: 'file' }, async ({}, { onCleanup }) => {
-      const browser: Browser = await openBrowser();
+    // What each fixture needs stands in its pattern, which the test runner reads: these two begin the chain.
+    .extend('launch', { scope: 'file' }, () => openBrowser)
+    .extend('day', { scope: 'file' }, () => today)
+    .extend('browser', { scope: 'file' }, async ({ launch }, { onCleanup }) => {
+      const browser: Browser = await launch();
       onCleanup(() => browser.close());
       return browser;
     })
-    // biome-ignore lint/correctness/noEmptyPattern: likewise
-    .extend('demo', { scope: 'file' }, async ({}, { onCleanup }): Promise<DemoSite> => {
-      const folder = await demoSite(today);
+    .extend('demo', { scope: 'file' }, async ({ day }, { onCleanup }): Promise<DemoSite> => {
+      const folder = await demoSite(day);
       const serving: Serving = await serve({ root: folder, port: 0 });
       onCleanup(() => serving.close());
       return { folder, address: serving.address };
