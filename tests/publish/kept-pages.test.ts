@@ -1,4 +1,4 @@
-import { globSync, readFileSync } from 'node:fs';
+import { globSync, readFileSync, statSync } from 'node:fs';
 import { cp, mkdir, mkdtemp, readdir, readFile, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -136,6 +136,8 @@ async function found(version = 'one'): Promise<readonly string[]> {
     const note = kept.noteOf(address);
     if (!kept.take(address, at('next'))) continue;
     expect([note, await readFile(pageFile(at('next'), address))]).toEqual([`of ${address}`, htmlOf(address)]);
+    const inodes = [at('site'), at('next')].map((site) => statSync(pageFile(site, address)).ino);
+    expect(inodes[0], 'one file in both sites').toBe(inodes[1]);
     taken.push(address);
   }
   expect(globSync('**/index.html', { cwd: at('next') }).sort()).toEqual(
