@@ -41,10 +41,7 @@ export function mayBePlayed(
   const sheds = stops.find((finding) => finding.rule === 'sticky-shed');
   const window = sheds === undefined || stops.length > 1 ? undefined : windowAfter(bakes, today);
   if (stops.length === 0 || window?.open === true) {
-    const told = [
-      ...(window === undefined ? [] : [window.says, ...copied(bakes)]),
-      ...care.map((finding) => inShort(finding)),
-    ];
+    const told = [...(window === undefined ? [] : [window.says, ...copied(bakes)]), ...care.map(inShort)];
     return {
       may: told.length === 0 ? 'yes' : 'with care',
       because: told,
@@ -54,7 +51,7 @@ export function mayBePlayed(
   }
   return {
     may: 'no',
-    because: [...stops.map((finding) => inShort(finding)), ...(window === undefined ? [] : [window.says])],
+    because: [...stops.map(inShort), ...(window === undefined ? [] : [window.says])],
     takes: [...copies(reel), ...stops.map((finding) => finding.action)],
     cautions: stops.flatMap((finding) => finding.cautions),
   };
